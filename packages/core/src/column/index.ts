@@ -1,0 +1,5 @@
+/** column: how fast the water runs at each height over one spot. */
+export * from "./bed.js";
+export * from "./column.js";
+export * from "./profile.js";
+export * from "./turbulence.js";

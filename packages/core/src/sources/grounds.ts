@@ -1,0 +1,58 @@
+/** What a result rests on: relations by key, assumptions taken, and relations used outside their published range. */
+
+import type { SourceKey } from "./records.js";
+
+/** A relation used outside the range its source gives. The value is still the relation's: never clamped, never hidden. */
+export interface Caveat {
+  readonly relation: SourceKey;
+  readonly quantity: string;
+  readonly min: number;
+  readonly max: number;
+  readonly received: number;
+}
+
+/** A value that no measurement and no published relation gave: a default, a habit of the trade, or our own choice. */
+export interface Assumption {
+  readonly name: string;
+  readonly value: string;
+  readonly basis: "assumption" | "practice" | "default";
+}
+
+export interface Grounds {
+  readonly relations: readonly SourceKey[];
+  readonly assumptions: readonly Assumption[];
+  readonly caveats: readonly Caveat[];
+}
+
+/** A range inside which a relation was published, as data beside the relation. */
+export interface Validity {
+  readonly relation: SourceKey;
+  readonly quantity: string;
+  readonly min: number;
+  readonly max: number;
+}
+
+/** The caveat for a value outside a validity range, or nothing. Ends of the range are inside. */
+export function caveatFor(validity: Validity, received: number): readonly Caveat[] {
+  const { relation, quantity, min, max } = validity;
+  return received >= min && received <= max ? [] : [{ relation, quantity, min, max, received }];
+}
+
+/** Several grounds as one, each relation, assumption and caveat named once. */
+export function joinGrounds(...all: readonly Grounds[]): Grounds {
+  return {
+    relations: [...new Set(all.flatMap((g) => g.relations))],
+    assumptions: uniqueBy(
+      all.flatMap((g) => g.assumptions),
+      (a) => `${a.name}=${a.value}`,
+    ),
+    caveats: uniqueBy(
+      all.flatMap((g) => g.caveats),
+      (c) => `${c.relation} ${c.quantity} ${c.received}`,
+    ),
+  };
+}
+
+function uniqueBy<T>(items: readonly T[], key: (item: T) => string): readonly T[] {
+  return [...new Map(items.map((item) => [key(item), item])).values()];
+}

@@ -1,0 +1,30 @@
+/** What a caller's mistake looks like: it names the quantity, what was expected and what came. */
+
+/** Thrown for a number outside what a quantity can be. `quantity` and `received` repeat what the message says. */
+export class QuantityError extends RangeError {
+  override readonly name = "QuantityError";
+  readonly quantity: string;
+  readonly expected: string;
+  readonly received: unknown;
+
+  constructor(quantity: string, expected: string, received: unknown) {
+    super(`${quantity} must be ${expected}, got ${String(received)}`);
+    this.quantity = quantity;
+    this.expected = expected;
+    this.received = received;
+  }
+}
+
+/** Throws unless `value` is finite and above 0. `unit` is only for the message. */
+export function requirePositive(quantity: string, value: number, unit = ""): void {
+  if (!(value > 0 && value < Number.POSITIVE_INFINITY)) {
+    throw new QuantityError(quantity, `above 0${unit && ` ${unit}`}`, value);
+  }
+}
+
+/** Throws unless `min` <= `value` <= `max`. `unit` is only for the message. */
+export function requireWithin(quantity: string, value: number, min: number, max: number, unit = ""): void {
+  if (!(value >= min && value <= max)) {
+    throw new QuantityError(quantity, `from ${min} to ${max}${unit && ` ${unit}`}`, value);
+  }
+}

@@ -1,0 +1,2 @@
+/** water: what water is at a temperature. */
+export * from "./water.js";
