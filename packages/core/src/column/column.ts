@@ -109,7 +109,7 @@ export function waterColumn(observation: Observation): Column {
   const shape = shapeOf(profile, depth);
   const scale = surface.speed / shape.surface;
   const meanSpeed = metresPerSecond(scale * shape.mean);
-  const shear = shearVelocity(observation, shape, scale);
+  const shear = shearVelocity(observation, profile, shape, scale);
   const submergence = stone.d84 === null ? null : depth / stone.d84;
   const given: Grounds = {
     relations: [lawSource[profile.law], ...surface.relations, ...shear.relations, ...stone.relations],
@@ -298,7 +298,7 @@ interface ShearVelocity {
   readonly assumptions: readonly Assumption[];
 }
 
-function shearVelocity(o: Observation, shape: Shape, scale: number): ShearVelocity {
+function shearVelocity(o: Observation, profile: Profile, shape: Shape, scale: number): ShearVelocity {
   if (o.slope !== undefined) {
     const value = metresPerSecond(Math.sqrt(standardGravity * o.depth * o.slope));
     return {
@@ -315,7 +315,7 @@ function shearVelocity(o: Observation, shape: Shape, scale: number): ShearVeloci
       assumptions: [{ name: "shear velocity", value: "a tenth of the mean speed", basis: "assumption" }],
     };
   }
-  const relations: readonly SourceKey[] = shape.surface === 1 ? ["ZimmermannKennedy1978"] : [];
+  const relations: readonly SourceKey[] = profile.law === "power" ? ["ZimmermannKennedy1978"] : [];
   return { value: metresPerSecond(scale * shape.perShear), relations, assumptions: [] };
 }
 
@@ -339,18 +339,20 @@ function lawCaveats(profile: Profile, submergence: number | null): readonly Cave
   return [];
 }
 
-/** The highest height at which the shape has its depth mean. */
+/** The highest height at which the shape has its depth mean: down from the surface in steps, then halved. */
 function heightOf(shape: Shape, depth: number): number {
-  let high = depth;
-  if (shape.surface < shape.mean) {
-    // the fastest water is under the surface: walk down to it first
-    for (let i = 1; i < 1000 && shape.at(high) < shape.mean; i++) high = depth * (1 - i / 1000);
-  }
-  let low = high;
-  for (let i = 1; i <= 1000 && shape.at(low) >= shape.mean; i++) low = high * (1 - i / 1000);
+  if (Math.abs(shape.surface - shape.mean) <= 1e-12 * shape.mean) return depth;
+  const above = (z: number): boolean => shape.at(z) >= shape.mean;
+  const steps = 1000;
+  let step = steps;
+  // where the fastest water is under the surface the first crossing met is upwards
+  const sign = above(depth);
+  while (step > 1 && above((depth * (step - 1)) / steps) === sign) step--;
+  let high = (depth * step) / steps;
+  let low = (depth * (step - 1)) / steps;
   for (let i = 0; i < 60; i++) {
     const middle = (low + high) / 2;
-    if (shape.at(middle) >= shape.mean) high = middle;
+    if (above(middle) === sign) high = middle;
     else low = middle;
   }
   return high;
