@@ -24,24 +24,25 @@ export interface DryProportions {
   readonly height: number;
   /** Share of the filled volume that keeps water out: what is solid and what air it holds. */
   readonly buoyantShare: number;
+  /** Relative half-width of that share. */
+  readonly shareSpread: number;
   /** Mass of foam, fibre and thread per filled volume, kg/m³. */
   readonly dressing: number;
 }
 
 /** Common practice for the lengths, no source; assumptions for share and dressing, argued in docs/tackle.md. */
 export const dryStyles: Readonly<Record<DryStyle, DryProportions>> = {
-  foam: { length: 1.5, width: 1, height: 0.8, buoyantShare: 0.8, dressing: 200 },
-  yarn: { length: 1.2, width: 1.2, height: 0.8, buoyantShare: 0.35, dressing: 170 },
-  hair: { length: 1.4, width: 1.4, height: 0.9, buoyantShare: 0.4, dressing: 110 },
-  hackle: { length: 1.5, width: 2, height: 0.6, buoyantShare: 0.08, dressing: 40 },
-  "low-profile": { length: 1.1, width: 0.5, height: 0.4, buoyantShare: 0.2, dressing: 260 },
+  foam: { length: 1.5, width: 1, height: 0.8, buoyantShare: 0.8, shareSpread: 0.2, dressing: 200 },
+  yarn: { length: 1.2, width: 1.2, height: 0.8, buoyantShare: 0.35, shareSpread: 0.4, dressing: 170 },
+  hair: { length: 1.4, width: 1.4, height: 0.9, buoyantShare: 0.4, shareSpread: 0.3, dressing: 110 },
+  hackle: { length: 1.5, width: 2, height: 0.6, buoyantShare: 0.08, shareSpread: 0.5, dressing: 40 },
+  "low-profile": { length: 1.1, width: 0.5, height: 0.4, buoyantShare: 0.2, shareSpread: 0.5, dressing: 260 },
 };
 
 /** Film support of a fished fly over that of a freshly dressed one: half of it is soaked. An assumption. */
 export const fishedTreatment = 0.5;
 
 const sizeSpread = hookLengthSpread + 0.05;
-const shareSpread = 0.3;
 const dressingSpread = 0.5;
 
 /** A dry fly as a float. The buoyancy of the hook's own steel (about 4 mm³ at size 12) is left out.
@@ -77,23 +78,23 @@ export function buildDry(dry: Dry): Built<Float> {
         basis: "practice",
       }),
     ),
-    ...shares(dry.style, style.buoyantShare),
+    ...shares(dry.style, style),
   ]);
 }
 
-/** "foam dry 12: 16.5 mm × 5.0 mm × 4.0 mm, 0.081 g" in one line. */
+/** "foam dry 12: 16.5 × 5.0 × 4.0 mm, 0.081 g" in one line. */
 export function describeDry(dry: Dry): string {
   const { length, width, height, mass } = buildDry(dry).body;
-  return `${dry.name}: ${[length, width, height].map((side) => inMillimetres(side)).join(" × ")}, ${inGrams(mass)}`;
+  const sides = [length, width, height].map((side) => (1000 * side).toFixed(1)).join(" × ");
+  return `${dry.name}: ${sides} mm, ${inGrams(mass)}`;
 }
 
-function shares(style: DryStyle, buoyantShare: number): readonly Tabulated[] {
-  const value = `${buoyantShare}`;
+function shares(style: DryStyle, { buoyantShare, shareSpread }: DryProportions): readonly Tabulated[] {
   return [
     {
       field: "buoyantShare",
       name: `buoyant share of a ${style} dry`,
-      value,
+      value: `${buoyantShare}`,
       spread: shareSpread,
       basis: "assumption",
     },

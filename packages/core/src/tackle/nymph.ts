@@ -47,8 +47,8 @@ const fibreShare = 0.3;
 const fibreDensity = 1300;
 const fibreSpread = 0.5;
 
-/** Drag of a dressed nymph over that of its bare shapes. Ten fibres of 4 × 0.1 mm at Cd 1.7 add 7 mm² to the 16 mm² of a 2.8 mm
- *  bead and a body of 6.7 × 1.7 mm: 1.4; a rough body adds more. An assumption, ±30 %. */
+/** Drag of a dressed nymph over that of its bare shapes. Falling across at 0.4 m/s, a 2.8 mm bead and a body of 6.7 × 1.7 mm have
+ *  15 mm² of Cd × area; ten fibres of 4 × 0.1 mm at Cd 1.7 add 7 mm²: about 1.5. An assumption, ±30 %. */
 export const nymphDressing = 1.5;
 
 const tightKnot: Tabulated = { field: "knot", name: "knot", value: "tight", spread: 0, basis: "default" };
