@@ -1,0 +1,38 @@
+/** Serves the OpenAPI document: built once, at the first request, then the same bytes. */
+
+import { openApiDocument } from "@plumbdrift/contract";
+import type { Handler } from "hono";
+
+interface Served {
+  readonly text: string;
+  readonly etag: string;
+}
+
+export function serveDocument(): Handler {
+  let served: Served | undefined;
+  return (c) => {
+    served ??= build();
+    c.header("ETag", served.etag);
+    c.header("Cache-Control", "public, max-age=300");
+    if (matches(c.req.header("if-none-match"), served.etag)) return c.body(null, 304);
+    return c.body(served.text, 200, { "content-type": "application/json" });
+  };
+}
+
+function build(): Served {
+  const text = JSON.stringify(openApiDocument());
+  return { text, etag: `"${fingerprint(text)}"` };
+}
+
+/** Weak comparison, as RFC 9110 asks for If-None-Match. */
+function matches(header: string | undefined, etag: string): boolean {
+  if (header === undefined) return false;
+  return header.split(",").some((tag) => ["*", etag].includes(tag.trim().replace(/^W\//, "")));
+}
+
+/** FNV-1a over the characters, 32 bits, and the length: enough to tell releases of one document apart. */
+function fingerprint(text: string): string {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193) >>> 0;
+  return `${hash.toString(16)}-${text.length.toString(16)}`;
+}

@@ -1,0 +1,33 @@
+/** Every failure leaves as a problem document. */
+
+import { type Problem, type ProblemCode, problem, problemOf } from "@plumbdrift/contract";
+import type { Context } from "hono";
+
+/** Answers with a problem of a kind. */
+export function refuse(
+  c: Context,
+  code: ProblemCode,
+  detail: string,
+  errors: Problem["errors"] = [],
+): Response {
+  return send(c, problem(code, detail, { errors }));
+}
+
+/** Answers for an error: a caller's mistake as such, anything else opaque, under a name that the log has too. */
+export function failed(c: Context, error: unknown): Response {
+  const mistake = problemOf(error);
+  if (mistake) return send(c, mistake);
+  const instance = `urn:uuid:${crypto.randomUUID()}`;
+  console.error(instance, error);
+  return send(
+    c,
+    problem("internal", "The request could not be computed. Quote the instance in a report.", { instance }),
+  );
+}
+
+function send(c: Context, body: Problem): Response {
+  return c.body(JSON.stringify(body), {
+    status: body.status as 400,
+    headers: { "content-type": "application/problem+json" },
+  });
+}

@@ -1,0 +1,135 @@
+/** The OpenAPI 3.1 document, made from the operations and the table of problems. */
+
+import { OpenAPIHono, z } from "@hono/zod-openapi";
+import type { OpenAPIObject, ReferenceObject, ResponseObject } from "openapi3-ts/oas31";
+import type { Described } from "./operation.js";
+import { operations } from "./operations/index.js";
+import { type ProblemCode, ProblemSchema, problemCodes, problemKinds } from "./problems.js";
+import { quantitySchemas } from "./quantity/schema.js";
+import { CONTRACT_VERSION } from "./version.js";
+
+/** The most bytes a body may have. */
+export const MAX_BODY_BYTES = 512 * 1024;
+
+/** What a computation can answer besides its result. */
+export const computationProblems: readonly ProblemCode[] = problemCodes.filter(
+  (code) => code !== "not-found" && code !== "method-not-allowed",
+);
+
+const HealthSchema = z
+  .strictObject({ status: z.enum(["ok"]), engine: z.string(), contract: z.string() })
+  .openapi("Health", { description: "It is up, and what it is." });
+
+type Registry = OpenAPIHono["openAPIRegistry"];
+
+/** Builds the document. It costs some milliseconds: build it once and serve its bytes. */
+export function openApiDocument(): OpenAPIObject {
+  const hono = new OpenAPIHono();
+  const registry = hono.openAPIRegistry;
+  // Components first: the description of a field would leak into a component that is met there first.
+  for (const schema of Object.values(quantitySchemas)) registry.register(componentName(schema), schema);
+  registry.register("Problem", ProblemSchema);
+  registerProblems(registry);
+  for (const described of operations) registerOperation(registry, described);
+  registerService(registry);
+  return hono.getOpenAPI31Document({
+    openapi: "3.1.0",
+    info: {
+      title: "Plumbdrift",
+      version: CONTRACT_VERSION,
+      description:
+        "Recommends dry-dropper setups from open-channel hydraulics and the force balance of the rig. Every computation is a POST that stores nothing. A quantity says its unit; a physical no (drowned, on the bed) is an answer with status 200; everything else that is not an answer is a problem document (RFC 9457).",
+      license: { name: "MIT" },
+    },
+    servers: [{ url: "/", description: "The host that serves this document." }],
+    tags: [
+      { name: "compute", description: "Computations: the same request gives the same answer." },
+      { name: "service", description: "The service itself." },
+    ],
+  });
+}
+
+function componentName(schema: z.ZodType): string {
+  const name = Object.entries(quantitySchemas).find(([, known]) => known === schema)?.[0] ?? "";
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+}
+
+/** One response per status, which names the codes it can carry. */
+function registerProblems(registry: Registry): void {
+  for (const status of new Set(problemCodes.map((code) => problemKinds[code].status))) {
+    const says = problemCodes
+      .filter((code) => problemKinds[code].status === status)
+      .map((code) => `\`${code}\`: ${problemKinds[code].title}.`);
+    const response: ResponseObject = {
+      description: says.join(" "),
+      content: { "application/problem+json": { schema: { $ref: "#/components/schemas/Problem" } } },
+    };
+    if (status === 405) {
+      response.headers = {
+        Allow: { description: "The methods of this path.", required: true, schema: { type: "string" } },
+      };
+    }
+    registry.registerComponent("responses", `Problem${status}`, response);
+  }
+}
+
+function problemResponses(codes: readonly ProblemCode[]): Record<string, ReferenceObject> {
+  const statuses = [...new Set(codes.map((code) => problemKinds[code].status))].sort();
+  return Object.fromEntries(
+    statuses.map((status) => [String(status), { $ref: `#/components/responses/Problem${status}` }]),
+  );
+}
+
+function registerOperation(registry: Registry, described: Described): void {
+  const { id, path, summary, description, request, response, examples } = described;
+  registry.registerPath({
+    method: "post",
+    path,
+    operationId: id,
+    tags: ["compute"],
+    summary,
+    description,
+    request: {
+      body: {
+        required: true,
+        content: { "application/json": { schema: request, examples: { ...examples } } },
+      },
+    },
+    responses: {
+      "200": { description: "The answer.", content: { "application/json": { schema: response } } },
+      ...problemResponses(computationProblems),
+    },
+  });
+}
+
+function registerService(registry: Registry): void {
+  registry.registerPath({
+    method: "get",
+    path: "/healthz",
+    operationId: "readHealth",
+    tags: ["service"],
+    summary: "Is it up?",
+    description: "Answers as long as the process does.",
+    responses: {
+      "200": { description: "It is up.", content: { "application/json": { schema: HealthSchema } } },
+      ...problemResponses(["internal"]),
+    },
+  });
+  registry.registerPath({
+    method: "get",
+    path: "/openapi.json",
+    operationId: "readDocument",
+    tags: ["service"],
+    summary: "This document",
+    description: "The same bytes until the next release; send If-None-Match to save them.",
+    responses: {
+      "200": {
+        description: "The document.",
+        content: { "application/json": { schema: { type: "object" } } },
+        headers: { ETag: { description: "Names these bytes.", required: true, schema: { type: "string" } } },
+      },
+      "304": { description: "Unchanged." },
+      ...problemResponses(["internal"]),
+    },
+  });
+}

@@ -1,0 +1,61 @@
+/** What an operation is: a path, two schemas, and how to get from body to engine and back. */
+
+import type { z } from "@hono/zod-openapi";
+import type { Grounds } from "@plumbdrift/core";
+import type { Say, Units } from "./answer.js";
+import { type Decoded, type Decoding, decodeBody } from "./quantity/decode.js";
+
+export interface Example {
+  readonly summary: string;
+  readonly value: unknown;
+}
+
+/** What an engine's result says over HTTP, without the footing. */
+export interface Answer<A> {
+  readonly answer: A;
+  readonly grounds: Grounds;
+}
+
+/** An operation with its types hidden: what the document and the tests need. */
+export interface Described {
+  readonly id: string;
+  readonly path: string;
+  readonly summary: string;
+  readonly description: string;
+  readonly request: z.ZodType;
+  readonly response: z.ZodType;
+  readonly examples: Readonly<Record<string, Example>>;
+}
+
+export interface Operation<Input, Result, A> extends Described {
+  /** From a body of unknown shape to what the engine takes. */
+  readonly decode: (body: unknown) => Decoding<Understood<Input>>;
+  readonly encode: (result: Result, say: Say, input: Input) => Answer<A>;
+}
+
+export interface Understood<Input> {
+  readonly input: Input;
+  readonly units: Units;
+  /** The body as the schema read it, for the hash. */
+  readonly wire: unknown;
+}
+
+/** Puts an operation together. `toInput` may throw the core's QuantityError or a RefusedError. */
+export function operation<S extends z.ZodType<{ units?: Units | undefined }>, Input, Result, A>(
+  described: Described & {
+    readonly request: S;
+    readonly toInput: (body: Decoded<z.output<S>>) => Input;
+    readonly encode: (result: Result, say: Say, input: Input) => Answer<A>;
+  },
+): Operation<Input, Result, A> {
+  const { toInput, ...rest } = described;
+  return {
+    ...rest,
+    decode: (body) => {
+      const decoding = decodeBody(described.request, body);
+      if (!decoding.ok) return decoding;
+      const { wire, si } = decoding.body;
+      return { ok: true, body: { input: toInput(si), units: wire.units ?? "si", wire } };
+    },
+  };
+}

@@ -1,0 +1,73 @@
+/** One table of problems: from it come the statuses, the schema, the document and the page that explains them. */
+
+import { z } from "@hono/zod-openapi";
+import { MAX_ERRORS } from "./field-errors.js";
+
+interface ProblemKind {
+  readonly status: 400 | 404 | 405 | 413 | 415 | 422 | 500;
+  readonly title: string;
+  /** Where it is explained. */
+  readonly doc: string;
+}
+
+function kind(status: ProblemKind["status"], title: string, anchor: string): ProblemKind {
+  return { status, title, doc: `docs/api.md#${anchor}` };
+}
+
+export const problemKinds = {
+  "malformed-json": kind(400, "The body is not JSON", "malformed-json"),
+  "invalid-request": kind(400, "The body does not fit the schema", "invalid-request"),
+  "not-found": kind(404, "Nothing lives at this path", "not-found"),
+  "method-not-allowed": kind(405, "This path does not answer this method", "method-not-allowed"),
+  "too-large": kind(413, "The body is too large", "too-large"),
+  "unsupported-media-type": kind(415, "The body is not sent as JSON", "unsupported-media-type"),
+  impossible: kind(422, "The values cannot hold together", "impossible"),
+  "over-budget": kind(422, "The request asks for more work than one call may do", "over-budget"),
+  internal: kind(500, "Something failed on our side", "internal"),
+} as const satisfies Readonly<Record<string, ProblemKind>>;
+
+export type ProblemCode = keyof typeof problemKinds;
+export const problemCodes = Object.keys(problemKinds) as [ProblemCode, ...ProblemCode[]];
+
+const FieldErrorSchema = z
+  .strictObject({
+    path: z.string().openapi({ description: "JSON pointer into the body; empty for the body itself." }),
+    expected: z.string(),
+    received: z.string().openapi({ description: "What came, clipped." }),
+    suggestion: z.string().optional(),
+  })
+  .openapi("FieldError", { description: "One thing wrong with the body." });
+
+/** Problem details, RFC 9457. */
+export const ProblemSchema = z
+  .strictObject({
+    type: z.string().openapi({ description: "URI reference of the kind of problem." }),
+    title: z.string(),
+    status: z.number().int().min(400).max(599),
+    detail: z.string(),
+    instance: z.string().optional().openapi({ description: "Names this occurrence: quote it in a report." }),
+    code: z.enum(problemCodes),
+    errors: z.array(FieldErrorSchema).max(MAX_ERRORS),
+  })
+  .openapi("Problem", { description: "Problem details (RFC 9457). Sent as application/problem+json." });
+
+export type Problem = z.output<typeof ProblemSchema>;
+
+/** A problem of a kind, ready to send. */
+export function problem(
+  code: ProblemCode,
+  detail: string,
+  more: { readonly errors?: Problem["errors"]; readonly instance?: string } = {},
+): Problem {
+  const { status, title } = problemKinds[code];
+  const { errors = [], instance } = more;
+  return {
+    type: `/v1/problems/${code}`,
+    title,
+    status,
+    detail,
+    ...(instance === undefined ? {} : { instance }),
+    code,
+    errors: errors.slice(0, MAX_ERRORS),
+  };
+}

@@ -1,0 +1,60 @@
+/** A body that fits the schema and still cannot be computed: what is wrong, and where. */
+
+import { QuantityError } from "@plumbdrift/core";
+import { type FieldError, shown } from "./field-errors.js";
+import { type Problem, type ProblemCode, problem } from "./problems.js";
+import { clip } from "./quantity/walk.js";
+
+/** Thrown while decoding, with the path that is to blame. */
+export class RefusedError extends Error {
+  override readonly name = "RefusedError";
+  readonly code: ProblemCode;
+  readonly errors: readonly FieldError[];
+
+  constructor(code: ProblemCode, detail: string, ...errors: readonly FieldError[]) {
+    super(detail);
+    this.code = code;
+    this.errors = errors;
+  }
+}
+
+/** Runs a builder of the core; what it refuses is laid at `path`. */
+export function at<T>(path: string, build: () => T): T {
+  try {
+    return build();
+  } catch (error) {
+    if (!(error instanceof QuantityError)) throw error;
+    const field = { path, expected: says(error), received: shown(error.received) };
+    throw new RefusedError("impossible", error.message, field);
+  }
+}
+
+/** Where the quantities that the core names are said in a body. */
+const places: readonly (readonly [start: string, path: string])[] = [
+  ["surface speed of the", "/water/depth"],
+  ["surface speed", "/water/surfaceSpeed"],
+  ["speed of the timed floats", "/water/timedFloats"],
+  ["distance of a timed float", "/water/timedFloats"],
+  ["time of a timed float", "/water/timedFloats"],
+  ["height above the bed of a measured point", "/water/points"],
+  ["measured points", "/water/points"],
+  ["bed", "/water/bed"],
+  ["channel width", "/water/channelWidth"],
+  ["depth", "/water/depth"],
+  ["water temperature", "/water/temperature"],
+  ["density of the line", "/rig/sections"],
+  ["sections of the rig", "/rig/sections"],
+];
+
+/** The problem that an error stands for, or nothing when it is a failure of ours. */
+export function problemOf(error: unknown): Problem | undefined {
+  if (error instanceof RefusedError) return problem(error.code, error.message, { errors: [...error.errors] });
+  if (!(error instanceof QuantityError)) return undefined;
+  const path = places.find(([start]) => error.quantity.startsWith(start))?.[1] ?? "";
+  const field = { path, expected: says(error), received: shown(error.received) };
+  return problem("impossible", error.message, { errors: [field] });
+}
+
+function says({ quantity, expected }: QuantityError): string {
+  return `${clip(quantity)}: ${expected}`;
+}

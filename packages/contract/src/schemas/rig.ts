@@ -1,0 +1,91 @@
+/** A rig as a request says it: every part either measured, or described as tackle. */
+
+import { z } from "@hono/zod-openapi";
+import {
+  type Built,
+  buildDry,
+  buildNymph,
+  buildShot,
+  buildTippet,
+  type Float,
+  type Grounds,
+  joinGrounds,
+  type Line,
+  type Rig,
+  rig,
+  type Sinker,
+} from "@plumbdrift/core";
+import type { Decoded } from "../quantity/decode.js";
+import { quantity } from "../quantity/schema.js";
+import { at } from "../refusal.js";
+import { FloatBodySchema, floatOf, LineBodySchema, lineOf, SinkerBodySchema, sinkerOf } from "./bodies.js";
+import { DrySchema, dryOf, NymphSchema, nymphOf, ShotSchema, TippetSchema, tippetOf } from "./tackle.js";
+
+const DryFloat = z.strictObject({ kind: z.enum(["dry"]), ...DrySchema.shape }).openapi("DryFloat");
+const NymphSinker = z.strictObject({ kind: z.enum(["nymph"]), ...NymphSchema.shape }).openapi("NymphSinker");
+const TippetLine = z
+  .strictObject({
+    kind: z.enum(["tippet"]),
+    length: quantity("length", "Length.", 0.01, 10, "m"),
+    ...TippetSchema.shape,
+  })
+  .openapi("TippetLine");
+
+const FloatSchema = z.discriminatedUnion("kind", [DryFloat, FloatBodySchema]).openapi("Float");
+const LineSchema = z.discriminatedUnion("kind", [TippetLine, LineBodySchema]).openapi("Line");
+const SinkerSchema = z
+  .discriminatedUnion("kind", [NymphSinker, ShotSchema, SinkerBodySchema])
+  .openapi("Sinker");
+
+export const RigSchema = z
+  .strictObject({
+    float: FloatSchema,
+    sections: z
+      .array(z.strictObject({ line: LineSchema, sinker: SinkerSchema }).openapi("Section"))
+      .min(1)
+      .max(10)
+      .openapi({ description: "From the float down: a line and the sinker at its lower end." }),
+  })
+  .openapi("Rig", { description: "A float, and below it one to ten sections." });
+
+/** A rig, and what its tackle was assumed to be. */
+export interface BuiltRig {
+  readonly rig: Rig;
+  readonly grounds: Grounds;
+}
+
+export function rigOf(given: Decoded<z.output<typeof RigSchema>>): BuiltRig {
+  const float = at("/rig/float", () => builtFloat(given.float));
+  const sections = given.sections.map(({ line, sinker }, i) => ({
+    line: at(`/rig/sections/${i}/line`, () => builtLine(line, `/rig/sections/${i}/line`)),
+    sinker: at(`/rig/sections/${i}/sinker`, () => builtSinker(sinker, `/rig/sections/${i}/sinker`)),
+  }));
+  const bodies = sections.map(({ line, sinker }) => ({ line: line.body, sinker: sinker.body }));
+  const grounds = sections.flatMap(({ line, sinker }) => [line.grounds, sinker.grounds]);
+  return { rig: rig(float.body, ...bodies), grounds: joinGrounds(float.grounds, ...grounds) };
+}
+
+type Part<T> = Pick<Built<T>, "body" | "grounds">;
+
+function measured<T>(body: T): Part<T> {
+  return { body, grounds: { relations: [], assumptions: [], caveats: [] } };
+}
+
+function builtFloat(given: Decoded<z.output<typeof FloatSchema>>): Part<Float> {
+  if (given.kind === "body") return measured(floatOf(given));
+  const { kind: _, ...dry } = given;
+  return buildDry(dryOf(dry, "/rig/float"));
+}
+
+function builtLine(given: Decoded<z.output<typeof LineSchema>>, path: string): Part<Line> {
+  if (given.kind === "body") return measured(lineOf(given));
+  const { kind: _, length, ...tippet } = given;
+  return buildTippet(tippetOf(tippet, path), length);
+}
+
+function builtSinker(given: Decoded<z.output<typeof SinkerSchema>>, path: string): Part<Sinker> {
+  if (given.kind === "body") return measured(sinkerOf(given));
+  if (given.kind === "shot") return buildShot(given);
+  const { kind: _, ...nymph } = given;
+  return buildNymph(nymphOf(nymph, path));
+}

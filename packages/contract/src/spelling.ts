@@ -1,0 +1,30 @@
+/** Which known word a misspelt one was meant to be. */
+
+/** The known word within a third of its length in edits, the nearest first; nothing when none is near. */
+export function nearest(word: string, known: readonly string[]): string | undefined {
+  if (word.length > 60) return undefined;
+  const ranked = known
+    .map((other) => ({ other, edits: editDistance(word.toLowerCase(), other.toLowerCase()) }))
+    .filter(({ other, edits }) => edits <= Math.max(1, Math.floor(other.length / 3)))
+    .sort((a, b) => a.edits - b.edits);
+  return ranked[0]?.other;
+}
+
+/** Insertions, deletions, substitutions and swaps of neighbours that turn `a` into `b` (optimal string alignment). */
+export function editDistance(a: string, b: string): number {
+  let before: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const same = a[i - 1] === b[j - 1] ? 0 : 1;
+      let cost = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (last[j - 1] ?? 0) + same);
+      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      if (swapped) cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
+      row.push(cost);
+    }
+    before = last;
+    last = row;
+  }
+  return last[b.length] ?? 0;
+}
