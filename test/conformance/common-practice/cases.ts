@@ -1,0 +1,27 @@
+import type { SourceCases } from "../case.js";
+
+const aboutHalf = { absolute: 0.1, because: "about half: 0.4 to 0.6" } as const;
+
+export const commonPractice: SourceCases = {
+  source: "Common practice, no source",
+  locator: "-",
+  kind: "practice",
+  seen: "derived",
+  cases: [
+    {
+      id: "practice.lower-half.256mm",
+      evaluates: "lower half over surface, D84",
+      inputs: { depth: 0.9, d84: 0.256 },
+      printed: "0.5",
+      tolerance: aboutHalf,
+    },
+    {
+      id: "practice.lower-half.boulder",
+      evaluates: "lower half over surface, bed",
+      inputs: { depth: 0.9, bed: "boulder" },
+      printed: "0.5",
+      tolerance: aboutHalf,
+      disagrees: "the mixing layer gives 0.35 over stones of 362 mm, the geometric middle of boulder",
+    },
+  ],
+};

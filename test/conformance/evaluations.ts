@@ -1,0 +1,10 @@
+/** What a case can ask of the built core, by name. */
+import type { Inputs } from "./case.js";
+import { columnEvaluations } from "./evaluations-column.js";
+import { forceEvaluations } from "./evaluations-forces.js";
+import { waterEvaluations } from "./evaluations-water.js";
+
+const all = { ...waterEvaluations, ...forceEvaluations, ...columnEvaluations };
+
+export type Evaluation = keyof typeof all;
+export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number>> = all;
