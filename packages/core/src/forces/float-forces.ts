@@ -90,7 +90,7 @@ export function floatKernel(given: Float, water: Water): FloatKernel {
 }
 
 /** What a float can carry before it drowns: ρ g V − weight, plus film support γ × waterline perimeter × treatment, N.
- *  @example floatReserve(float({ length: millimetres(22), width: millimetres(5), height: millimetres(4.5), mass: grams(0.1), treatment: 0 }), waterAt(celsius(15))) // => 0.00282849 */
+ *  @example floatReserve(float({ length: millimetres(22), width: millimetres(5), height: millimetres(4.5), mass: grams(0.1), treatment: 0 }), waterAt(celsius(15))) // => 0.0028285 */
 export function floatReserve(given: Float, water: Water): Newtons {
   const kernel = floatKernel(given, water);
   return newtons(Math.max(0, kernel.buoyantReserve + kernel.film));
