@@ -142,10 +142,10 @@ export function waterColumn(observation: Observation): Column {
 /** The speed at a height above the bed; above the surface the surface speed, below the bed zero.
  *  @example speedAt(waterColumn({ depth: metres(1), surfaceSpeed: metresPerSecond(1), exponent: 6 }), heightAboveBed(0.5)) // => 0.8909 */
 export function speedAt(column: Column, height: HeightAboveBed): MetresPerSecond {
-  return metresPerSecond(speedProfile(column)(height));
+  return metresPerSecond(speedProfile(column)(Math.min(height, column.depth)));
 }
 
-/** The speed against height above the bed as a plain function, m and m/s, for kernels that ask many times. */
+/** The speed against height above the bed as a plain function, m and m/s, for kernels that ask many times; it continues the law above the surface. */
 export function speedProfile(column: Column): (heightAboveBed: number) => number {
   const shape = shapeOf(column.profile, column.depth);
   const scale = column.surfaceSpeed / shape.surface;

@@ -53,6 +53,7 @@ export const powerValidity: Validity = {
 
 /** A shape of the profile: g(z), its value at the surface, its depth mean, and g over u/u* (nothing where the law says nothing of u*). */
 export interface Shape {
+  /** Continues smoothly above the surface, for solvers that overshoot it. */
   readonly at: (heightAboveBed: number) => number;
   readonly surface: number;
   readonly mean: number;
@@ -97,7 +98,7 @@ function logShape(h: number, z0: number, wake: number, dip: number): Shape {
   const top = dip > 0 ? dipCeiling * h : h;
   const halfTurn = Math.PI / (2 * h);
   const raw = (height: number): number => {
-    const z = Math.min(height, top);
+    const z = dip > 0 ? Math.min(height, top) : height;
     if (z <= z0) return 0;
     let g = Math.log(z / z0);
     if (wake !== 0) g += 2 * wake * Math.sin(halfTurn * z) ** 2;
@@ -126,7 +127,7 @@ function powerShape(h: number, m: number): Shape {
   const mean = m / (m + 1);
   // m = κ V/u*: shear velocity per unit of surface speed is κ (mean/surface)/m. [ZimmermannKennedy1978]
   return {
-    at: (z) => (z <= 0 ? 0 : (Math.min(z, h) / h) ** (1 / m)),
+    at: (z) => (z <= 0 ? 0 : (z / h) ** (1 / m)),
     surface: 1,
     mean,
     perShear: (vonKarman * mean) / m,
@@ -136,7 +137,7 @@ function powerShape(h: number, m: number): Shape {
 function mixingShape(h: number, D: number): Shape {
   const mean = 1 + (D / h) * (logCosh((h - D) / D) - logCosh(1));
   return {
-    at: (z) => 1 + Math.tanh((Math.min(Math.max(z, 0), h) - D) / D),
+    at: (z) => 1 + Math.tanh((Math.max(z, 0) - D) / D),
     surface: 1 + Math.tanh((h - D) / D),
     mean,
     perShear: 1 / mixingRatio,

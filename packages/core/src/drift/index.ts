@@ -1,2 +1,5 @@
 /** drift: where it all goes: settled, unsteady, held back. */
+
+export * from "./bed-friction.js";
+export * from "./settled.js";
 export * from "./state.js";

@@ -18,7 +18,6 @@ export interface Stream {
 export interface Drag {
   readonly resistance: Float64Array;
   readonly force: Float64Array;
-  readonly water: Float64Array;
   readonly evaluate: (position: Float64Array, velocity: Float64Array, load: number) => void;
 }
 
@@ -27,7 +26,7 @@ export function waterSpeed(stream: Stream, across: number, height: number): numb
   return stream.speed(height) * Math.max(0, 1 + stream.laneShare * across);
 }
 
-/** Compiles the drag on a chain. Line: cross-flow principle at the middle of each link, half to each end. */
+/** Compiles the drag on a chain. Line: cross-flow principle [Hoerner1965] at the middle of each link, half to each end. */
 export function compileDrag(chain: Chain, stream: Stream): Drag {
   const resistance = new Float64Array(6 * chain.nodes);
   const force = new Float64Array(3 * chain.nodes);
@@ -47,7 +46,7 @@ export function compileDrag(chain: Chain, stream: Stream): Drag {
     }
     addFloat(chain, stream, velocity, water, load, resistance, force);
   };
-  return { resistance, force, water, evaluate };
+  return { resistance, force, evaluate };
 }
 
 function addLink(

@@ -103,7 +103,7 @@ export function sinkerKernel(given: Sinker, water: Water): SinkerKernel {
 
 /** How fast a sinker falls freely in still water: head first on a loop, across on a tight knot.
  *  Throws QuantityError for a body that floats.
- *  @example terminalSpeed(sinker({ mass: grams(0.14), volume: cubicMillimetres(11.5), bead: millimetres(2.8) }), waterAt(celsius(15))) // => 0.701 */
+ *  @example terminalSpeed(sinker({ mass: grams(0.14), volume: cubicMillimetres(11.5), bead: millimetres(2.8) }), waterAt(celsius(15))) // => 1.0157 */
 export function terminalSpeed(body: Sinker, water: Water): MetresPerSecond {
   const weight = submergedWeight(body, water);
   requirePositive("submerged weight of the sinker", weight, "N");

@@ -1,4 +1,6 @@
 /** numerics: how to find a number. Knows no water. */
-export * from "./extrapolation.js";
+export * from "./fixed-power.js";
+export * from "./integration.js";
 export * from "./interpolation.js";
 export * from "./root.js";
+export * from "./runge-kutta.js";
