@@ -31,7 +31,7 @@ test("viscosity and surface tension fall as water warms", () => {
 });
 
 test("water is densest near 4 °C", () => {
-  const around = [0, 2, 3, 3.98, 5, 6, 10].map((t) => waterDensity(celsius(t)));
+  const around: readonly number[] = [0, 2, 3, 3.98, 5, 6, 10].map((t) => waterDensity(celsius(t)));
   expect(around.indexOf(Math.max(...around))).toBe(3);
 });
 
