@@ -3,3 +3,4 @@
 export * from "./bed-friction.js";
 export * from "./settled.js";
 export * from "./state.js";
+export * from "./unsteady.js";
