@@ -1,41 +1,31 @@
 /** The HTTP API, independent of the host that serves it: no `node:` import, no state, no clock. */
 
-import {
-  CONTRACT_VERSION,
-  ENGINE_VERSION,
-  nearest,
-  operations,
-  readColumn,
-  settleRig,
-} from "@plumbdrift/contract";
-import { settle, waterColumn } from "@plumbdrift/core";
+import * as contract from "@plumbdrift/contract";
 import { type Context, Hono } from "hono";
 import { compute, limited } from "./compute.js";
 import { serveDocument } from "./document.js";
+import { type Engine, engine } from "./engine.js";
 import { failed, refuse } from "./refuse.js";
 
-/** The app with every route. Each call gives a new one; nothing is shared between requests but the document. */
-export function createApp(): Hono {
+const service = ["/openapi.json", "/healthz"];
+
+/** The app with every route. Tests may give it an engine that breaks. */
+export function createApp(given: Engine = engine): Hono {
   const app = new Hono();
   app.onError((error, c) => failed(c, error));
   app.notFound(unknownPath);
 
-  app.get("/healthz", (c) => c.json({ status: "ok", engine: ENGINE_VERSION, contract: CONTRACT_VERSION }));
+  app.get("/healthz", (c) =>
+    c.json({ status: "ok", engine: contract.ENGINE_VERSION, contract: contract.CONTRACT_VERSION }),
+  );
   app.get("/openapi.json", serveDocument());
+  const { readColumn, settleRig, driftRig } = contract;
+  app.post(readColumn.path, limited, compute(readColumn, given.readColumn));
+  app.post(settleRig.path, limited, compute(settleRig, given.settleRig));
+  app.post(driftRig.path, limited, compute(driftRig, given.driftRig));
 
-  app.post(
-    readColumn.path,
-    limited,
-    compute(readColumn, ({ observation }) => waterColumn(observation)),
-  );
-  app.post(
-    settleRig.path,
-    limited,
-    compute(settleRig, ({ rig, observation, options }) => settle(rig, waterColumn(observation), options)),
-  );
-
-  for (const { path } of operations) app.all(path, (c) => wrongMethod(c, "POST"));
-  for (const path of ["/healthz", "/openapi.json"]) app.all(path, (c) => wrongMethod(c, "GET, HEAD"));
+  for (const { path } of contract.operations) app.all(path, (c) => wrongMethod(c, "POST"));
+  for (const path of service) app.all(path, (c) => wrongMethod(c, "GET, HEAD"));
   return app;
 }
 
@@ -45,8 +35,8 @@ function wrongMethod(c: Context, allow: string): Response {
 }
 
 function unknownPath(c: Context): Response {
-  const known = [...operations.map(({ path }) => path), "/openapi.json", "/healthz"];
-  const near = nearest(c.req.path, known);
+  const known = [...contract.operations.map(({ path }) => path), ...service];
+  const near = contract.nearest(c.req.path, known);
   const hint = near === undefined ? "/openapi.json lists every path." : `Did you mean ${near}?`;
   return refuse(c, "not-found", `There is nothing here. ${hint}`);
 }

@@ -98,3 +98,25 @@ export const rigExamples: Readonly<Record<string, Example>> = {
     value: { water: larkspur, rig: measuredRig, units: "us" },
   },
 };
+
+export const driftExamples: Readonly<Record<string, Example>> = {
+  upAndAcross: {
+    summary: "Cast up and across, the nymph landing in slightly quicker water",
+    value: {
+      water: larkspur,
+      rig: namedRig,
+      cast: {
+        sinkerDownstream: { value: -6, unit: "in" },
+        sinkerAcross: { value: 6, unit: "in" },
+        laneGradient: { value: 0.1, unit: "1/s" },
+      },
+      window: { low: { value: 6, unit: "in" }, high: { value: 24, unit: "in" } },
+      runLength: { value: 20, unit: "ft" },
+      units: "us",
+    },
+  },
+  measured: {
+    summary: "A rig of measured bodies, every option left to its default",
+    value: { water: larkspur, rig: measuredRig },
+  },
+};

@@ -79,10 +79,12 @@ function unknownKeys(
 
 function fieldError(schema: z.ZodType, given: unknown, issue: Issue): FieldError {
   const at = lookUp(schema, given, issue.path);
+  // an unknown kind of a union is reported at its discriminator, which only the union knows
+  const blamed = at.schema ?? lookUp(schema, given, issue.path.slice(0, -1)).schema;
   const suggestion = suggest(schema, given, issue, at.value);
   return {
     path: pointer(issue.path),
-    expected: expectation(issue, at.schema),
+    expected: expectation(issue, blamed),
     received: shown(at.value),
     ...(suggestion === undefined ? {} : { suggestion }),
   };
@@ -102,7 +104,9 @@ function expectation(issue: Issue, at: z.ZodType | undefined): string {
     case "too_small":
       return `at least ${issue.minimum}${issue.origin === "array" ? " items" : ""}`;
     case "too_big":
-      return `at most ${issue.maximum}${issue.origin === "array" ? " items" : issue.origin === "string" ? " characters" : ""}`;
+      return `at most ${issue.maximum}${issue.origin === "array" ? " items" : ""}`;
+    case "invalid_format":
+      return "1 to 80 characters, no control characters";
     case "invalid_union":
       return describe(at) ?? "one of the forms that the document names";
     default:

@@ -3,7 +3,7 @@ export { canonical, footingOf, nonFinite, type Said, type Say, sayIn, type Units
 export { computationProblems, MAX_BODY_BYTES, openApiDocument } from "./document.js";
 export type { FieldError } from "./field-errors.js";
 export { MAX_ERRORS } from "./field-errors.js";
-export type { Answer, Described, Example, Operation, Understood } from "./operation.js";
+export type { Answer, Described, Example, InputOf, Operation, Understood } from "./operation.js";
 export * from "./operations/index.js";
 export {
   type Problem,

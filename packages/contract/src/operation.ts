@@ -33,6 +33,9 @@ export interface Operation<Input, Result, A> extends Described {
   readonly encode: (result: Result, say: Say, input: Input) => Answer<A>;
 }
 
+/** What the engine takes for an operation. */
+export type InputOf<O> = O extends Operation<infer Input, infer _Result, infer _A> ? Input : never;
+
 export interface Understood<Input> {
   readonly input: Input;
   readonly units: Units;

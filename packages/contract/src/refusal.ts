@@ -18,6 +18,16 @@ export class RefusedError extends Error {
   }
 }
 
+/** Refuses work beyond a ceiling before any of it is done. */
+export function withinBudget(path: string, unit: string, estimate: number, limit: number): void {
+  if (estimate <= limit) return;
+  throw new RefusedError("over-budget", `This asks for ${estimate} ${unit}; one call may ask for ${limit}.`, {
+    path,
+    expected: `at most ${limit} ${unit}`,
+    received: `${estimate} ${unit}`,
+  });
+}
+
 /** Runs a builder of the core; what it refuses is laid at `path`. */
 export function at<T>(path: string, build: () => T): T {
   try {
@@ -43,6 +53,10 @@ const places: readonly (readonly [start: string, path: string])[] = [
   ["depth", "/water/depth"],
   ["water temperature", "/water/temperature"],
   ["density of the line", "/rig/sections"],
+  ["submerged weight of the sinker", "/rig/sections"],
+  ["distance from the float to the lowest sinker", "/cast"],
+  ["lower edge of the window", "/window/low"],
+  ["upper edge of the window", "/window/high"],
   ["sections of the rig", "/rig/sections"],
 ];
 

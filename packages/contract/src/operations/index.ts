@@ -1,8 +1,9 @@
 /** Every computation the API offers, in the order the document lists them. */
 import type { Described } from "../operation.js";
+import { driftRig } from "./drift-rig.js";
 import { readColumn } from "./read-column.js";
 import { settleRig } from "./settle-rig.js";
 
-export { readColumn, settleRig };
+export { driftRig, readColumn, settleRig };
 
-export const operations: readonly Described[] = [readColumn, settleRig];
+export const operations: readonly Described[] = [readColumn, settleRig, driftRig];

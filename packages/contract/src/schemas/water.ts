@@ -34,14 +34,9 @@ export const WaterSchema = z
   .strictObject({
     depth: quantity("length", "Depth of the water over the spot.", 0.01, 50, "m"),
     surfaceSpeed: quantity("speed", "Speed of the surface over the spot.", 0, 10, "m/s").optional(),
-    timedFloats: z
-      .array(TimedFloat)
-      .min(1)
-      .max(50)
-      .optional()
-      .openapi({
-        description: "Timed runs on the surface, in place of surfaceSpeed. Several give an uncertainty.",
-      }),
+    timedFloats: z.array(TimedFloat).min(1).max(50).optional().openapi({
+      description: "Timed runs on the surface, in place of surfaceSpeed. Several give an uncertainty.",
+    }),
     points: z
       .array(MeasuredPoint)
       .min(2)

@@ -1,0 +1,100 @@
+/** driftRig: from the cast to the end of the run. */
+
+import { z } from "@hono/zod-openapi";
+import {
+  type Drift,
+  type DriftOptions,
+  heightAboveBed,
+  joinGrounds,
+  type Observation,
+} from "@plumbdrift/core";
+import { footing, type Say } from "../answer.js";
+import { driftExamples } from "../examples.js";
+import { operation } from "../operation.js";
+import { quantity } from "../quantity/schema.js";
+import { withinBudget } from "../refusal.js";
+import { CastSchema } from "../schemas/cast.js";
+import { DriftSchema, driftOf } from "../schemas/drift.js";
+import { pulls } from "../schemas/pulls.js";
+import { type BuiltRig, RigSchema, rigOf } from "../schemas/rig.js";
+import { observationOf, UnitsSchema, WaterSchema } from "../schemas/water.js";
+
+/** The most steps times points of line that one call may ask for. */
+export const MAX_DRIFT_WORK = 500_000;
+
+const WindowSchema = z
+  .strictObject({
+    low: quantity("length", "Lower edge, a height above the bed.", 0, 50, "m"),
+    high: quantity("length", "Upper edge, a height above the bed.", 0, 50, "m"),
+  })
+  .openapi("Window", { description: "Heights above the bed between which the fish takes." });
+
+const Request = z
+  .strictObject({
+    water: WaterSchema,
+    rig: RigSchema,
+    cast: CastSchema.optional(),
+    window: WindowSchema.optional(),
+    runLength: quantity("length", "How far the float drifts; 6 m unless given.", 0.1, 200, "m").optional(),
+    duration: quantity("time", "How long at most; 60 s unless given.", 0.1, 600, "s").optional(),
+    held: pulls.held,
+    wind: pulls.wind,
+    excessScale: quantity(
+      "speed",
+      "Excess at which a second counts half; 0.3 m/s unless given.",
+      0.01,
+      10,
+      "m/s",
+    ).optional(),
+    timeStep: quantity("time", "Step of the computation; 0.01 s unless given.", 0.0005, 0.1, "s").optional(),
+    segments: z
+      .number()
+      .int()
+      .min(1)
+      .max(64)
+      .optional()
+      .openapi({ description: "Per section; 8 unless given." }),
+    instants: z
+      .number()
+      .int()
+      .min(2)
+      .max(400)
+      .optional()
+      .openapi({ description: "Most instants of the path; 50 unless given." }),
+    units: UnitsSchema.optional(),
+  })
+  .openapi("DriftRigRequest");
+
+const Response = z.strictObject({ drift: DriftSchema, ...footing }).openapi("DriftRigResponse");
+
+interface Input extends BuiltRig {
+  readonly observation: Observation;
+  readonly options: DriftOptions;
+  readonly instants: number;
+}
+
+export const driftRig = operation({
+  id: "driftRig",
+  path: "/v1/drifts/unsteady",
+  summary: "Where does this rig go, from the cast to the end of the run?",
+  description: `The path of every body, time and distance until the rig has settled, and seconds inside the window. Steps times points of line may be ${MAX_DRIFT_WORK} at most; more is refused before computing.`,
+  request: Request,
+  response: Response,
+  examples: driftExamples,
+  toInput: ({ water, rig, units: _, window, instants = 50, ...options }): Input => {
+    const points = rig.sections.length * (options.segments ?? 8) + 1;
+    const steps = Math.ceil((options.duration ?? 60) / (options.timeStep ?? 0.01));
+    withinBudget("/timeStep", "steps times points of line", steps * points, MAX_DRIFT_WORK);
+    const edges = window && { low: heightAboveBed(window.low), high: heightAboveBed(window.high) };
+    return {
+      observation: observationOf(water),
+      ...rigOf(rig),
+      options: { ...options, ...(edges ? { window: edges } : {}), instants },
+      instants,
+    };
+  },
+  encode: (drift: Drift, say: Say, { grounds, instants }: Input) => ({
+    answer: { drift: driftOf(drift, say, instants) },
+    grounds: joinGrounds(grounds, drift.grounds),
+  }),
+});
