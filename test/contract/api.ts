@@ -1,0 +1,78 @@
+/** Asks the built API in this process and holds every answer against its own document. */
+
+import { app as theApp } from "@plumbdrift/api";
+import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
+
+export interface Reply {
+  readonly status: number;
+  readonly type: string;
+  readonly headers: Headers;
+  readonly body: Body;
+}
+
+/** A body as the tests read it. */
+// biome-ignore lint/suspicious/noExplicitAny: bodies are checked against the document, not by types
+export type Body = any;
+
+export const document: Body = await (await theApp.request("/openapi.json")).json();
+
+const ajv = new Ajv2020({ strict: true, allErrors: false, keywords: ["discriminator", "components"] });
+ajv.addSchema({ $id: "api:", components: document.components });
+const validators = new Map<string, ValidateFunction>();
+
+/** The verdict of Ajv on a value under a schema of the document. */
+export function verdict(schema: Body, value: unknown): { readonly valid: boolean; readonly why: string } {
+  const text = JSON.stringify(schema).replaceAll('"#/components', '"api:#/components');
+  const validate = validators.get(text) ?? ajv.compile(JSON.parse(text));
+  validators.set(text, validate);
+  return { valid: validate(value), why: ajv.errorsText(validate.errors) };
+}
+
+export type Requestable = Pick<typeof theApp, "request">;
+
+/** Sends a request. Throws when the answer is not one that the document declares for the operation. */
+export async function ask(path: string, init: RequestInit = {}, app: Requestable = theApp): Promise<Reply> {
+  const response = await app.request(path, init);
+  const type = response.headers.get("content-type") ?? "";
+  const text = await response.text();
+  const body: Body = text === "" ? undefined : JSON.parse(text);
+  const { status, headers } = response;
+  checkDeclared(path, init.method ?? "GET", status, type, body);
+  return { status, type, headers, body };
+}
+
+/** Posts a value as JSON; a string goes as it is. */
+export function post(path: string, body: unknown, app?: Requestable): Promise<Reply> {
+  const init = {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body: typeof body === "string" ? body : JSON.stringify(body),
+  };
+  return ask(path, init, app);
+}
+
+function checkDeclared(path: string, method: string, status: number, type: string, body: Body): void {
+  const operation = document.paths[path]?.[method.toLowerCase()];
+  const declared = operation?.responses[status] ?? document.components.responses[`Problem${status}`];
+  const known = operation ? Object.keys(operation.responses) : ["404", "405"];
+  if (!known.includes(String(status))) throw new Error(`${method} ${path} answers ${status}, not declared`);
+  const response = declared.$ref ? document.components.responses[declared.$ref.split("/").at(-1)] : declared;
+  if (response.content === undefined) {
+    if (body !== undefined) throw new Error(`${method} ${path} ${status} has a body that is not declared`);
+    return;
+  }
+  const media = response.content[type];
+  if (media === undefined)
+    throw new Error(`${method} ${path} ${status} has content type ${type}, not declared`);
+  const { valid, why } = verdict(media.schema, body);
+  if (!valid) throw new Error(`${method} ${path} ${status} does not fit the document: ${why}`);
+}
+
+/** The first example of each operation, and all of them. */
+export function examplesOf(path: string): Record<string, { readonly value: Body }> {
+  return document.paths[path].post.requestBody.content["application/json"].examples;
+}
+
+export function exampleOf(path: string): Body {
+  return structuredClone(Object.values(examplesOf(path))[0]?.value);
+}

@@ -1,0 +1,111 @@
+/** Random values from the schemas of the document, and ways to spoil them. */
+
+import fc from "fast-check";
+import { type Body, document } from "./api.js";
+
+/** A value that a schema of the document allows. Covers what the contract uses and fails on anything else. */
+export function fits(schema: Body): fc.Arbitrary<Body> {
+  if (schema.$ref) return fits(document.components.schemas[schema.$ref.split("/").at(-1)]);
+  if (schema.allOf) return fits(schema.allOf.find((part: Body) => "$ref" in part));
+  const options = schema.oneOf ?? schema.anyOf;
+  if (options) return fc.oneof(...options.map(fits));
+  if (schema.enum) return fc.constantFrom(...schema.enum);
+  switch (schema.type) {
+    case "object":
+      return record(schema);
+    case "array":
+      return fc.array(fits(schema.items), {
+        minLength: schema.minItems ?? 0,
+        maxLength: Math.min(schema.maxItems ?? 3, (schema.minItems ?? 0) + 2),
+      });
+    case "integer":
+      return fc.integer({ min: schema.minimum, max: schema.maximum });
+    case "number":
+      return fc.double({ min: schema.minimum ?? -1e9, max: schema.maximum ?? 1e9, noNaN: true });
+    case "boolean":
+      return fc.boolean();
+    case "string":
+      return fc.string({ minLength: 1, unit: "grapheme-ascii" });
+  }
+  throw new Error(`no values for ${JSON.stringify(schema)}`);
+}
+
+function record(schema: Body): fc.Arbitrary<Body> {
+  const fields = Object.entries(schema.properties ?? {}).map(([key, value]) => [key, fits(value)]);
+  return fc.record(Object.fromEntries(fields), { requiredKeys: schema.required ?? [] });
+}
+
+/** Values that break things. */
+export const hostileValue: fc.Arbitrary<Body> = fc.oneof(
+  fc.constantFrom<Body[]>(
+    null,
+    true,
+    "",
+    "1",
+    "m",
+    0,
+    -0,
+    -1,
+    5e-324,
+    1e308,
+    -1e308,
+    1e9,
+    1.5,
+    2 ** 53,
+    [],
+    {},
+    [[]],
+    { value: 1 },
+    { value: 1, unit: "m" },
+    { value: 1, unit: "s" },
+    { value: -1, unit: "ft" },
+    { value: null, unit: "m" },
+    "\u0000",
+    "\ud800",
+    "🎣".repeat(80),
+    "x".repeat(1000),
+    "__proto__",
+  ),
+  fc.jsonValue({ maxDepth: 2 }),
+);
+
+/** A value with one place changed: replaced, removed, renamed, doubled or joined by an unknown key. */
+export function spoilt(valid: fc.Arbitrary<Body>): fc.Arbitrary<Body> {
+  return fc
+    .tuple(
+      valid,
+      fc.nat(),
+      fc.nat({ max: 4 }),
+      hostileValue,
+      fc.constantFrom("depht", "__proto__", "toString", ""),
+    )
+    .map(([value, pick, how, hostile, key]) => {
+      const copy = structuredClone(value);
+      const places = placesIn(copy);
+      const place = places[pick % Math.max(1, places.length)];
+      if (place === undefined) return hostile;
+      const { holder, name } = place;
+      if (how === 0) holder[name] = hostile;
+      else if (how === 1 && !Array.isArray(holder)) delete holder[name];
+      else if (how === 2 && !Array.isArray(holder)) put(holder, key, hostile);
+      else if (how === 3 && typeof holder[name] === "number") holder[name] *= -10;
+      else if (how === 4 && Array.isArray(holder[name])) holder[name].push(hostile);
+      else holder[name] = hostile;
+      return copy;
+    });
+}
+
+/** As JSON.parse does: `__proto__` becomes a key of its own. */
+function put(holder: Body, key: string, value: Body): void {
+  Object.defineProperty(holder, key, { value, enumerable: true, configurable: true, writable: true });
+}
+
+interface Place {
+  readonly holder: Body;
+  readonly name: string | number;
+}
+
+function placesIn(value: Body): Place[] {
+  if (typeof value !== "object" || value === null) return [];
+  return Object.keys(value).flatMap((name) => [{ holder: value, name }, ...placesIn(value[name])]);
+}

@@ -1,0 +1,142 @@
+/** Every operation × every status that the document declares for it. */
+
+import { createApp } from "@plumbdrift/api";
+import { ENGINE_VERSION, MAX_BODY_BYTES, operations, problemKinds } from "@plumbdrift/contract";
+import { describe, expect, test } from "vitest";
+import core from "../../packages/core/package.json" with { type: "json" };
+import { ask, document, exampleOf, examplesOf, post } from "./api.js";
+
+const broken = new Proxy(
+  {},
+  {
+    get: () => () => {
+      throw new Error("the secret of the engine");
+    },
+  },
+);
+const silent = { ...console };
+
+describe.each(operations.map(({ id, path }) => [id, path] as const))("%s", (_id, path) => {
+  test.each(Object.entries(examplesOf(path)))("200: example %s", async (_name, { value }) => {
+    const reply = await post(path, value);
+    expect(reply).toMatchObject({ status: 200, type: "application/json" });
+    expect(reply.body.meta).toMatchObject({ engine: ENGINE_VERSION, units: value.units ?? "si" });
+  });
+
+  test("answers in the system that is asked for", async () => {
+    const symbols = async (units: string) => {
+      const { body } = await post(path, { ...exampleOf(path), units });
+      return new Set(JSON.stringify(body).match(/(?<="unit":")[^"]+/g));
+    };
+    const [si, us] = [await symbols("si"), await symbols("us")];
+    expect([...si].filter((unit) => ["ft", "in", "ft/s", "lbf", "gr", "degF"].includes(unit))).toEqual([]);
+    expect([...us].filter((unit) => ["m", "mm", "m/s", "N", "mN", "g", "degC"].includes(unit))).toEqual([]);
+    expect(si.size).toBeGreaterThan(0);
+    expect(us.size).toBeGreaterThan(0);
+  });
+
+  test("names equal requests alike, and others otherwise", async () => {
+    const example = exampleOf(path);
+    const reversed = Object.fromEntries(Object.entries(example).reverse());
+    const name = async (body: unknown) => (await post(path, body)).body.meta.request;
+    expect(await name(reversed)).toBe(await name(example));
+    expect(
+      await name({ ...example, water: { ...example.water, depth: { value: 1.01, unit: "m" } } }),
+    ).not.toBe(await name(example));
+  });
+
+  test("400: malformed JSON", async () => {
+    expect((await post(path, "{")).body).toMatchObject({ code: "malformed-json", status: 400 });
+  });
+
+  test("400: a body that does not fit", async () => {
+    const { body } = await post(path, {});
+    expect(body).toMatchObject({ code: "invalid-request", status: 400 });
+    expect(body.errors[0]).toMatchObject({ path: "/water", received: "nothing" });
+  });
+
+  test("405: another method, with those that are allowed", async () => {
+    for (const method of ["GET", "PUT", "DELETE", "PATCH", "OPTIONS"]) {
+      const reply = await ask(path, { method });
+      expect(reply.status).toBe(405);
+      expect(reply.headers.get("allow")).toBe("POST");
+    }
+  });
+
+  test("413: one byte too many", async () => {
+    const text = JSON.stringify(exampleOf(path));
+    expect((await post(path, text.padEnd(MAX_BODY_BYTES))).status).toBe(200);
+    expect((await post(path, text.padEnd(MAX_BODY_BYTES + 1))).body).toMatchObject({ code: "too-large" });
+  });
+
+  test.each([
+    undefined,
+    "text/plain",
+    "application/xml",
+    "application/jsonx",
+    "application/json; charset=latin1",
+  ])("415: content type %s", async (type) => {
+    const body = new TextEncoder().encode(JSON.stringify(exampleOf(path)));
+    const reply = await ask(path, { method: "POST", body, headers: type ? { "content-type": type } : {} });
+    expect(reply.body).toMatchObject({ code: "unsupported-media-type", status: 415 });
+  });
+
+  test("422: values that cannot hold together", async () => {
+    const example = exampleOf(path);
+    const water = { ...example.water, bed: "sand", d84: { value: 1, unit: "mm" } };
+    const { body } = await post(path, { ...example, water });
+    expect(body).toMatchObject({ code: "impossible", status: 422 });
+    expect(body.errors[0].path).toBe("/water/d84");
+  });
+
+  test("500: a failure of ours says nothing of its cause", async () => {
+    console.error = () => {};
+    const reply = await post(path, exampleOf(path), createApp(broken as never));
+    console.error = silent.error;
+    expect(reply.body).toMatchObject({ code: "internal", status: 500, errors: [] });
+    expect(reply.body.instance).toMatch(/^urn:uuid:[0-9a-f-]{36}$/);
+    expect(JSON.stringify(reply.body)).not.toContain("secret");
+  });
+});
+
+describe("the service", () => {
+  test("says that it is up", async () => {
+    expect((await ask("/healthz")).body.engine).toBe(core.version);
+  });
+
+  test("serves the document once built, and 304 to who has it", async () => {
+    const first = await ask("/openapi.json");
+    const etag = first.headers.get("etag") ?? "";
+    expect(etag).toMatch(/^"[0-9a-f-]+"$/);
+    expect((await ask("/openapi.json", { headers: { "if-none-match": `W/"x", ${etag}` } })).status).toBe(304);
+    expect((await ask("/openapi.json", { headers: { "if-none-match": '"other"' } })).status).toBe(200);
+  });
+
+  test("404: an unknown path, with the nearest known one", async () => {
+    expect((await ask("/v1/colums")).body).toMatchObject({ code: "not-found", status: 404 });
+    expect((await ask("/v1/colums")).body.detail).toContain("/v1/columns");
+  });
+
+  test("405 on the paths of the service", async () => {
+    for (const path of ["/healthz", "/openapi.json"]) {
+      const reply = await ask(path, { method: "POST" });
+      expect(reply).toMatchObject({ status: 405, body: { code: "method-not-allowed" } });
+      expect(reply.headers.get("allow")).toBe("GET, HEAD");
+    }
+  });
+});
+
+describe("the document", () => {
+  test("declares every status that these tests ask for, and no other", () => {
+    for (const { path } of operations) {
+      const statuses = Object.keys(document.paths[path].post.responses).sort();
+      expect(statuses).toEqual(["200", "400", "413", "415", "422", "500"]);
+    }
+  });
+
+  test("names each problem code once, with the status of the table", () => {
+    for (const [code, { status }] of Object.entries(problemKinds)) {
+      expect(document.components.responses[`Problem${status}`].description).toContain(`\`${code}\``);
+    }
+  });
+});
