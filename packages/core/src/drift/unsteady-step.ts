@@ -11,6 +11,8 @@ import { blockChain } from "./unsteady-solve.js";
 const mostIterations = 24;
 const fullIterations = 8;
 const mostHalvings = 10;
+/** Newton steps that renew the drag; after them it is frozen, so that what is left is convex. */
+const dragRefreshes = 3;
 
 export interface Stepper {
   readonly chain: Chain;
@@ -53,7 +55,7 @@ export function compileStepper(chain: Chain, stream: Stream): Stepper {
   const attempt = (step: number, load: number): boolean => {
     move(step);
     for (let iteration = 1; iteration <= mostIterations; iteration++) {
-      drag.evaluate(position, velocity, load);
+      if (iteration <= dragRefreshes) drag.evaluate(position, velocity, load);
       assemble(step);
       blocks.solve();
       solves++;
