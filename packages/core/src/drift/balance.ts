@@ -60,27 +60,6 @@ export function hangingByNewton(hang: Hang, around: Surroundings): Balance | nul
   return found === null || found.second < 0 ? null : balanceOf(found, hangingView);
 }
 
-/** A hanging balance from another one close by, with the shots to spare that a fresh start would take. */
-function hangingNear(hang: Hang, around: Surroundings, first: number, second: Support): Balance | null {
-  const found = newton(hang, around, { first, second, jacobian: null }, hangingView, hang.shoot, 1);
-  return found === null || found.second < 0 ? null : balanceOf(found, hangingView);
-}
-
-/** A bed balance by Newton on (stick variable, support), or null. */
-function bedNear(hang: Hang, around: Surroundings, stick: number, support: Support): Balance | null {
-  const found = newton(
-    hang,
-    around,
-    { first: stick, second: support, jacobian: null },
-    bedView,
-    hang.shoot,
-    1,
-  );
-  return found !== null && found.second <= 0 && found.second >= -2 * hang.sections
-    ? balanceOf(found, bedView)
-    : null;
-}
-
 /** What the solver's first variable means: the drift speed itself, or on the bed a number that also says how far friction is used up. */
 interface View {
   readonly speedOf: (variable: number) => number;
@@ -230,84 +209,176 @@ function plumbGuess(
   return { first: 0.3 * hang.speedAt(bottom) + 0.7 * hang.surfaceSpeed - pulled, second: bottom };
 }
 
-/** Every balance by nested brackets, the highest support first: hanging if there is one, else on the bed.
+/** A balance by nested brackets, the highest support first: hanging if there is one, else on the bed. Null only where rounding defeats it.
  *  For each support the force at the float changes sign between two drift speeds (all drags reverse), so the inner bracket always closes;
  *  the height of the top less the depth is positive with the sinker at the surface and negative with the rig laid down, so the outer one does too. */
 export function byBrackets(hang: Hang, around: Surroundings): Balance | null {
-  const ceiling = hang.depth;
-  const floor = Math.max(0, hang.depth - hang.length);
-  const excess = (support: Support): number => hang.depth - topAt(hang, around, support).height;
-  const samples = 16;
-  let above = ceiling;
-  for (let i = 1; i <= samples; i++) {
-    const support = ceiling + ((floor - ceiling) * i) / samples;
-    if (excess(support) >= 0) return closeIn(hang, around, support, above, excess);
-    above = support;
-  }
-  return hang.length > hang.depth
-    ? onBedByBrackets(hang, around)
-    : closeIn(hang, around, floor - 1e-9, above, excess);
+  return (
+    bracketed(hang, around, (reach) => highestCrossing(hang, reach) ?? bedCrossing(hang, reach)) ??
+    bySubdivision(hang, around)
+  );
 }
 
-/** The bed balance of a rig whose line is longer than the water is deep. */
+/** The bed balance of a rig whose line is longer than the water is deep, null where there is none. */
 export function onBedByBrackets(hang: Hang, around: Surroundings): Balance | null {
-  const excess = (support: Support): number => hang.depth - topAt(hang, around, support).height;
-  if (excess(0) > 0) return null;
-  let low = 0;
-  for (let stage = 1; stage <= 2 * hang.sections; stage++) {
-    if (excess(-stage) > 0) return closeIn(hang, around, -stage, low, excess);
-    low = -stage;
+  return bracketed(hang, around, (reach) => bedCrossing(hang, reach));
+}
+
+/** Height of the top above the surface at a support, at the drift speed that balances the forces there. */
+type Reach = (support: Support) => number;
+
+interface Crossing {
+  /** The reach is negative here, */
+  readonly low: Support;
+  /** and positive here. */
+  readonly high: Support;
+}
+
+/** Brackets on loose shots, polished by Newton on full ones; where that fails, brackets again on the finest. */
+function bracketed(
+  hang: Hang,
+  around: Surroundings,
+  find: (reach: Reach) => Crossing | null,
+): Balance | null {
+  for (const { relative, width } of [looseSearch, fineSearch]) {
+    const shot = hang.shootTo(relative);
+    const reach: Reach = (support) => topAt(hang, around, support, shot, width).height - hang.depth;
+    const crossing = find(reach);
+    if (crossing === null) return null;
+    const support = findRoot(reach, crossing.low, crossing.high, width).root;
+    const { first, height, ...found } = topAt(hang, around, support, shot, width);
+    if (width === 0 && Math.max(Math.abs(found.lengthResidual), Math.abs(found.forceResidual)) <= 9e-10) {
+      return { ...found, support };
+    }
+    const view = support < 0 ? bedView : hangingView;
+    const polished = newton(
+      hang,
+      around,
+      { first, second: support, jacobian: null },
+      view,
+      width === 0 ? shot : hang.shoot,
+      1,
+    );
+    const [floor, ceiling] = support < 0 ? [-2 * hang.sections, 0] : [0, hang.depth];
+    if (polished !== null && polished.second >= floor && polished.second <= ceiling)
+      return balanceOf(polished, view);
   }
   return null;
 }
 
-function closeIn(
-  hang: Hang,
-  around: Surroundings,
-  low: Support,
-  high: Support,
-  excess: (q: Support) => number,
-): Balance | null {
-  const support = findRoot(excess, low, high, 1e-13).root;
-  const at = topAt(hang, around, support);
-  const top = hang.shoot(at.driftSpeed, support, at.friction);
-  const balance: Balance = {
-    driftSpeed: at.driftSpeed,
-    support,
-    friction: at.friction,
-    tow: top.tow,
-    load: top.load,
-    lengthResidual: top.height - hang.depth,
-    forceResidual: forceAtFloat(hang, around, at.driftSpeed, top.tow, top.load),
-  };
-  if (Math.abs(balance.lengthResidual) <= 5e-10 && Math.abs(balance.forceResidual) <= 5e-10) return balance;
-  return support < 0
-    ? bedNear(hang, around, at.stick, support)
-    : hangingNear(hang, around, at.driftSpeed, support);
+const looseSearch = { relative: 1e-5, width: 1e-7 };
+const fineSearch = { relative: 1e-12, width: 0 };
+
+/** Walks down from the surface to the first support whose top stays under it. */
+function highestCrossing({ depth, length }: Hang, reach: Reach): Crossing | null {
+  const floor = Math.max(0, depth - length);
+  const samples = length > depth ? 16 : 1;
+  let high = depth;
+  for (let i = 1; i <= samples; i++) {
+    // a plumb line reaches the surface exactly: a hair below it the reach is negative for certain
+    const low = length > depth ? depth + ((floor - depth) * i) / samples : floor - 1e-6 * length;
+    if (reach(low) <= 0) return { low, high };
+    high = low;
+  }
+  return null;
 }
 
-interface TopAtSupport {
+/** Lays the rig down part by part until its top stays under the surface. */
+function bedCrossing({ depth, length, sections }: Hang, reach: Reach): Crossing | null {
+  if (length <= depth || reach(0) <= 0) return null;
+  for (let stage = 1; stage <= 2 * sections; stage++) {
+    if (reach(-stage) <= 0) return { low: -stage, high: 1 - stage };
+  }
+  return null;
+}
+
+/** For streams so uneven that a support has several drift speeds: a grid over speed and support, the highest cell in which both residuals
+ *  change sign, and Newton from its middle. The four sides of the grid carry opposite signs, so such a cell exists (Poincare and Miranda). */
+function bySubdivision(hang: Hang, around: Surroundings): Balance | null {
+  const shot = hang.shootTo(fineSearch.relative);
+  const floor = hang.length > hang.depth ? -2 * hang.sections : hang.depth - (1 + 1e-6) * hang.length;
+  const residuals = (stick: number, support: Support): Residuals => {
+    const speed = bedView.speedOf(stick);
+    const { height, tow, load } = shot(speed, support, bedView.frictionOf(stick));
+    return { length: height - hang.depth, force: forceAtFloat(hang, around, speed, tow, load) };
+  };
+  const { low, high } = signChange(
+    (stick) => residuals(stick, hang.depth).force,
+    hang.surfaceSpeed,
+    speedScale(hang, around),
+  );
+  for (const n of [24, 96]) {
+    const stickAt = (i: number): number => low + ((high - low) * i) / n;
+    const supportAt = (j: number): Support => hang.depth + ((floor - hang.depth) * j) / n;
+    const rowAt = (j: number): Residuals[] =>
+      Array.from({ length: n + 1 }, (_, i) => residuals(stickAt(i), supportAt(j)));
+    let above = rowAt(0);
+    for (let j = 1; j <= n; j++) {
+      const below = rowAt(j);
+      for (let i = 0; i < n; i++) {
+        const corners = [above[i]!, above[i + 1]!, below[i]!, below[i + 1]!];
+        if (!mixed(corners.map((c) => c.length)) || !mixed(corners.map((c) => c.force))) continue;
+        const start = { first: stickAt(i + 0.5), second: supportAt(j - 0.5), jacobian: null };
+        const found = newton(hang, around, start, bedView, shot, 1);
+        if (found !== null && found.second <= hang.depth && found.second >= floor)
+          return balanceOf(found, bedView);
+      }
+      above = below;
+    }
+  }
+  return null;
+}
+
+interface Residuals {
+  readonly length: number;
+  readonly force: number;
+}
+
+function mixed(values: readonly number[]): boolean {
+  return Math.min(...values) <= 0 && Math.max(...values) >= 0;
+}
+
+/** Values of the solver's variable between which the force at the float changes sign: all drags push downstream at the low end, upstream at the high end. */
+function signChange(
+  force: (variable: number) => number,
+  surfaceSpeed: number,
+  scale: number,
+): { readonly low: number; readonly high: number } {
+  let low = -2 * stickBand;
+  for (let step = scale; force(low) > 0 && step < 1e6; step *= 2) low -= step;
+  let high = surfaceSpeed + 2 * stickBand;
+  for (let step = scale; force(high) < 0 && step < 1e6; step *= 2) high += step;
+  return { low, high };
+}
+
+interface TopAtSupport extends Omit<Balance, "support"> {
   readonly height: number;
-  readonly driftSpeed: number;
-  readonly friction: number;
-  readonly stick: number;
+  /** The solver's own variable at this support. */
+  readonly first: number;
 }
 
 /** The top of the line at a support, at the drift speed that balances the forces there. */
-function topAt(hang: Hang, around: Surroundings, support: Support): TopAtSupport {
+function topAt(hang: Hang, around: Surroundings, support: Support, shot: Shot, width: number): TopAtSupport {
   const { speedOf, frictionOf } = support < 0 ? bedView : hangingView;
   const force = (variable: number): number => {
     const speed = speedOf(variable);
-    const top = hang.shoot(speed, support, frictionOf(variable));
+    const top = shot(speed, support, frictionOf(variable));
     return forceAtFloat(hang, around, speed, top.tow, top.load);
   };
   const scale = speedScale(hang, around);
-  let low = -2 * stickBand;
-  for (let step = scale; force(low) > 0 && step < 1e6; step *= 2) low -= step;
-  let high = hang.surfaceSpeed + 2 * stickBand;
-  for (let step = scale; force(high) < 0 && step < 1e6; step *= 2) high += step;
-  const stick = findRoot(force, low, high, 1e-15 * scale).root;
-  const driftSpeed = speedOf(stick);
-  const friction = frictionOf(stick);
-  return { height: hang.shoot(driftSpeed, support, friction).height, driftSpeed, friction, stick };
+  const { low, high } = signChange(force, hang.surfaceSpeed, scale);
+  const first = findRoot(force, low, high, width * scale).root;
+  const forceResidual = force(first);
+  const { height, tow, load } = shot(speedOf(first), support, frictionOf(first));
+  const lengthResidual = height - hang.depth;
+  return {
+    first,
+    height,
+    tow,
+    load,
+    driftSpeed: speedOf(first),
+    friction: frictionOf(first),
+    forceResidual,
+    lengthResidual,
+  };
 }

@@ -52,8 +52,10 @@ export interface Hang {
   readonly length: number;
   /** Submerged weight of all sinkers and lines, N. */
   readonly weight: number;
-  /** Integrates the line to a tolerance; `friction` is the bed friction over its greatest value, positive downstream. The same object is returned each time. */
+  /** Integrates the line; `friction` is the bed friction over its greatest value, positive downstream. The same object is returned each time. */
   readonly shoot: Shot;
+  /** As `shoot`, to another relative error per step. */
+  readonly shootTo: (tolerance: number) => Shot;
   /** As `shoot`, by a few fixed Runge-Kutta steps: cheap, to be refined; not finite where the line is too stiff for it. */
   readonly roughShoot: Shot;
   readonly trace: (driftSpeed: number, support: Support, friction: number) => Trace;
@@ -180,7 +182,9 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
     };
   }
   const rough = rungeKutta(slope);
-  const shoot = shootWith((y, span) => lineIntegrator.advance(y, span, tolerance));
+  const shootTo = (relative: number): Shot =>
+    shootWith((y, span) => lineIntegrator.advance(y, span, relative));
+  const shoot = shootTo(tolerance);
   const roughShoot = shootWith((y, span) => rough(y, span, roughSteps));
 
   function trace(driftSpeed: number, support: Support, friction: number): Trace {
@@ -235,6 +239,7 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
     length,
     weight,
     shoot,
+    shootTo,
     roughShoot,
     trace,
     shots: () => shots,
