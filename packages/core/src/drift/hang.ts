@@ -75,7 +75,7 @@ interface Piece {
 /** Error per step of the line, relative. The estimate is far above the error of the 8th order step: tops agree to about 1e-10. */
 const tolerance = 2e-8;
 /** The same for the points of a trace. */
-const traceTolerance = 1e-6;
+const traceTolerance = 1e-7;
 /** Steps per section of the rough shot. */
 const roughSteps = 5;
 /** Points per section of a trace. */
