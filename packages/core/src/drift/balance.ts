@@ -224,6 +224,14 @@ export function onBedByBrackets(hang: Hang, around: Surroundings): Balance | nul
   return bracketed(hang, around, (reach) => bedCrossing(hang, reach));
 }
 
+/** Whether a rig certainly has a bed balance too: with its sinker just touching, the top would rise above the surface. */
+export function alsoOnBed(hang: Hang, around: Surroundings): boolean {
+  return (
+    hang.length > hang.depth &&
+    topAt(hang, around, 0, hang.shootTo(looseSearch.relative), looseSearch.width).lengthResidual > 0
+  );
+}
+
 /** Height of the top above the surface at a support, at the drift speed that balances the forces there. */
 type Reach = (support: Support) => number;
 
@@ -292,8 +300,8 @@ function bedCrossing({ depth, length, sections }: Hang, reach: Reach): Crossing 
   return null;
 }
 
-/** For streams so uneven that a support has several drift speeds: a grid over speed and support, the highest cell in which both residuals
- *  change sign, and Newton from its middle. The four sides of the grid carry opposite signs, so such a cell exists (Poincare and Miranda). */
+/** For streams so uneven that a support has several drift speeds: cells of speed and support in which both residuals change sign, the
+ *  highest first, each tried by Newton and else divided again. The sides of the first cell carry opposite signs (Poincare and Miranda). */
 function bySubdivision(hang: Hang, around: Surroundings): Balance | null {
   const shot = hang.shootTo(fineSearch.relative);
   const floor = hang.length > hang.depth ? -2 * hang.sections : hang.depth - (1 + 1e-6) * hang.length;
@@ -302,31 +310,46 @@ function bySubdivision(hang: Hang, around: Surroundings): Balance | null {
     const { height, tow, load } = shot(speed, support, bedView.frictionOf(stick));
     return { length: height - hang.depth, force: forceAtFloat(hang, around, speed, tow, load) };
   };
+  const search = (cell: Cell, n: number, levels: number): Balance | null => {
+    const firstAt = (i: number): number => cell.first + (cell.width * i) / n;
+    const secondAt = (j: number): Support => cell.second - (cell.height * j) / n;
+    const rows = Array.from({ length: n + 1 }, (_, j) =>
+      Array.from({ length: n + 1 }, (_, i) => residuals(firstAt(i), secondAt(j))),
+    );
+    const at = (i: number, j: number): Residuals => rows[j]?.[i] ?? { length: Number.NaN, force: Number.NaN };
+    for (let j = 0; j < n; j++) {
+      for (let i = 0; i < n; i++) {
+        const corners = [at(i, j), at(i + 1, j), at(i, j + 1), at(i + 1, j + 1)];
+        if (!mixed(corners.map((c) => c.length)) || !mixed(corners.map((c) => c.force))) continue;
+        const start = { first: firstAt(i + 0.5), second: secondAt(j + 0.5), jacobian: null };
+        const found = newton(hang, around, start, bedView, shot, 1);
+        if (found !== null && found.second <= hang.depth && found.second >= floor)
+          return balanceOf(found, bedView);
+        const inner = {
+          first: firstAt(i),
+          second: secondAt(j),
+          width: cell.width / n,
+          height: cell.height / n,
+        };
+        const deeper = levels > 0 ? search(inner, 4, levels - 1) : null;
+        if (deeper !== null) return deeper;
+      }
+    }
+    return null;
+  };
   const { low, high } = signChange(
     (stick) => residuals(stick, hang.depth).force,
     hang.surfaceSpeed,
     speedScale(hang, around),
   );
-  for (const n of [24, 96]) {
-    const stickAt = (i: number): number => low + ((high - low) * i) / n;
-    const supportAt = (j: number): Support => hang.depth + ((floor - hang.depth) * j) / n;
-    const rowAt = (j: number): Residuals[] =>
-      Array.from({ length: n + 1 }, (_, i) => residuals(stickAt(i), supportAt(j)));
-    let above = rowAt(0);
-    for (let j = 1; j <= n; j++) {
-      const below = rowAt(j);
-      for (let i = 0; i < n; i++) {
-        const corners = [above[i]!, above[i + 1]!, below[i]!, below[i + 1]!];
-        if (!mixed(corners.map((c) => c.length)) || !mixed(corners.map((c) => c.force))) continue;
-        const start = { first: stickAt(i + 0.5), second: supportAt(j - 0.5), jacobian: null };
-        const found = newton(hang, around, start, bedView, shot, 1);
-        if (found !== null && found.second <= hang.depth && found.second >= floor)
-          return balanceOf(found, bedView);
-      }
-      above = below;
-    }
-  }
-  return null;
+  return search({ first: low, second: hang.depth, width: high - low, height: hang.depth - floor }, 48, 8);
+}
+
+interface Cell {
+  readonly first: number;
+  readonly second: Support;
+  readonly width: number;
+  readonly height: number;
 }
 
 interface Residuals {

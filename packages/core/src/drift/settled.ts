@@ -23,6 +23,7 @@ import {
   requireWithin,
 } from "../units/index.js";
 import {
+  alsoOnBed,
   type Balance,
   byBrackets,
   forceAtFloat,
@@ -70,12 +71,13 @@ export function solve(compiled: Hang, around: Surroundings): Solution {
   const balance = hanging ?? byBrackets(compiled, around);
   if (balance === null) throw new Error("no balance found: please report the input");
   if (balance.support < 0) return { balance, regime: "on-bed", alternative: null };
-  const drowned = balance.load > reserveOf(compiled);
-  const onBed = compiled.length > compiled.depth ? onBedByBrackets(compiled, around) : null;
-  if (drowned && onBed !== null && onBed.load <= reserveOf(compiled)) {
+  const reserve = reserveOf(compiled);
+  const alternative = alsoOnBed(compiled, around) ? "on-bed" : null;
+  if (balance.load <= reserve) return { balance, regime: "hanging", alternative };
+  const onBed = alternative === null ? null : onBedByBrackets(compiled, around);
+  if (onBed !== null && onBed.load <= reserve)
     return { balance: onBed, regime: "on-bed", alternative: "drowned" };
-  }
-  return { balance, regime: drowned ? "drowned" : "hanging", alternative: onBed === null ? null : "on-bed" };
+  return { balance, regime: "drowned", alternative };
 }
 
 export function reserveOf({ float }: Hang): number {

@@ -1,1 +1,2 @@
-export {};
+/** lie: the fish's window. */
+export * from "./window.js";

@@ -1,0 +1,131 @@
+/** Holding back: what a steady upstream pull on the float does to the drift, and how much of it brings the nymph in step. Model §6. */
+
+import type { Column } from "../column/index.js";
+import { findRoot } from "../numerics/index.js";
+import type { Rig } from "../rig/index.js";
+import type { Grounds } from "../sources/index.js";
+import {
+  type HeightAboveBed,
+  type Metres,
+  type MetresPerSecond,
+  metresPerSecond,
+  type Newtons,
+  newtons,
+  type Radians,
+  requirePositive,
+  requireWithin,
+  type Seconds,
+  seconds,
+} from "../units/index.js";
+import { settle } from "./settled.js";
+import type { Settled } from "./state.js";
+
+/** A rig under one held force; heights and excess are those of its lowest sinker. */
+export interface HeldPoint {
+  readonly force: Newtons;
+  readonly driftSpeed: MetresPerSecond;
+  /** Drift speed less surface speed: how much slower than the foam the float should ride is −slip. */
+  readonly slip: MetresPerSecond;
+  readonly lean: Radians;
+  readonly excess: MetresPerSecond;
+  readonly heightAboveBed: HeightAboveBed;
+}
+
+/** A hold to aim for: reached at a force, not needed because the drift is there already, or not to be had. */
+export type HoldTarget =
+  | { readonly reach: "held"; readonly point: HeldPoint }
+  | { readonly reach: "unneeded" }
+  | { readonly reach: "unreachable"; readonly reason: string };
+
+export interface Held {
+  readonly free: Settled;
+  /** From no force to half as much again as brings it in step (or the greatest force). */
+  readonly curve: readonly HeldPoint[];
+  /** The force at which the lowest sinker drifts with its own water. */
+  readonly inStep: HoldTarget;
+  /** The least force that halves the excess of the free drift. */
+  readonly halvedExcess: HoldTarget;
+  readonly grounds: Grounds;
+}
+
+export interface HoldOptions {
+  readonly wind?: MetresPerSecond;
+  /** The greatest force to try, 20 mN unless given. */
+  readonly greatest?: Newtons;
+  /** Points on the curve, 9 unless given. */
+  readonly points?: number;
+}
+
+/** The curve of drift against held force and its two targets.
+ *  Throws QuantityError for a greatest force outside 0 to 1 N, or points outside 2 to 200. */
+export function hold(rig: Rig, column: Column, options: HoldOptions = {}): Held {
+  const greatest = options.greatest ?? newtons(0.02);
+  requireWithin("greatest held force", greatest, 1e-9, 1, "N");
+  requireWithin("points of the curve", options.points ?? 9, 2, 200);
+  const wind = options.wind === undefined ? {} : { wind: options.wind };
+  const at = (force: number): Settled => settle(rig, column, { ...wind, held: newtons(force) });
+  const free = at(0);
+  const inStep = target(at, free, 0, greatest);
+  const halvedExcess = target(at, free, lowestExcess(free) / 2, greatest);
+  const end = inStep.reach === "held" ? Math.min(greatest, 1.5 * inStep.point.force) : greatest;
+  const count = Math.round(options.points ?? 9);
+  const curve = Array.from({ length: count }, (_, i) => {
+    const force = (end * i) / (count - 1);
+    return pointOf(at(force), force);
+  });
+  return { free, curve, inStep, halvedExcess, grounds: free.grounds };
+}
+
+/** The hold that brings the lowest sinker in step, alone: what ranking needs. */
+export function holdInStep(rig: Rig, column: Column, free: Settled, greatest: Newtons): HoldTarget {
+  return target((force) => settle(rig, column, { held: newtons(force) }), free, 0, greatest);
+}
+
+/** Below this excess a drift counts as in step, m/s: a thousandth of a usual stream, far below what turbulence does. */
+const inStepBand = 0.001;
+
+function target(at: (force: number) => Settled, free: Settled, excess: number, greatest: number): HoldTarget {
+  if (free.regime === "on-bed") return { reach: "unreachable", reason: "the lowest sinker is on the bed" };
+  if (free.regime === "drowned") return { reach: "unreachable", reason: "the float drowns under its load" };
+  if (lowestExcess(free) <= inStepBand) return { reach: "unneeded" };
+  let high = Math.min(greatest, 1e-4);
+  while (lowestExcess(at(high)) > excess && high < greatest) high = Math.min(greatest, 3 * high);
+  if (lowestExcess(at(high)) > excess) {
+    return { reach: "unreachable", reason: `not with ${(greatest * 1000).toPrecision(2)} mN` };
+  }
+  const force = findRoot((f) => lowestExcess(at(f)) - excess, 0, high, 1e-9).root;
+  const settled = at(force);
+  if (settled.regime === "drowned") return { reach: "unreachable", reason: "the float drowns before" };
+  return { reach: "held", point: pointOf(settled, force) };
+}
+
+function lowestExcess(settled: Settled): number {
+  return settled.sinkers.at(-1)?.excess ?? 0;
+}
+
+function pointOf(settled: Settled, force: number): HeldPoint {
+  const lowest = settled.sinkers.at(-1)!;
+  const { driftSpeed, slip, lean } = settled;
+  return {
+    force: newtons(force),
+    driftSpeed,
+    slip,
+    lean,
+    excess: lowest.excess,
+    heightAboveBed: lowest.heightAboveBed,
+  };
+}
+
+/** Seconds before slack between angler and float is used up where the two lie in lanes of different speed: slack / difference.
+ *  Throws QuantityError when either is not above 0: lanes of one speed never use it up.
+ *  @example dragFreeTime(metres(0.9), metresPerSecond(0.3)) // => 3.000 */
+export function dragFreeTime(slack: Metres, laneDifference: MetresPerSecond): Seconds {
+  requirePositive("slack", slack, "m");
+  requirePositive("difference of speed between the lanes", Math.abs(laneDifference), "m/s");
+  return seconds(slack / Math.abs(laneDifference));
+}
+
+/** How much slower than the drifting foam the float rides at a hold: what the eye can watch for, m/s. */
+export function slowerThanFoam(point: HeldPoint): MetresPerSecond {
+  return metresPerSecond(-point.slip);
+}
