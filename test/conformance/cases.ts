@@ -1,5 +1,6 @@
 /** Every case, and the rows of the list of check values that must each have a case or a reason. */
 import { type Case, casesOf, type SourceCases } from "./case.js";
+import { closedForms } from "./closed-forms/cases.js";
 import { commonPractice } from "./common-practice/cases.js";
 import { dennisChang } from "./dennis-chang-1970/cases.js";
 import { dietrich } from "./dietrich-1982/cases.js";
@@ -10,8 +11,10 @@ import { iapwsSurfaceTension } from "./iapws-r1-76/cases.js";
 import { iapwsLiquid } from "./iapws-sr6-08/cases.js";
 import { isoViscosity } from "./iso-tr-3666/cases.js";
 import { kell } from "./kell-1975/cases.js";
+import { lineInAStream } from "./line-in-a-stream/cases.js";
 import { masui } from "./masui-density/cases.js";
 import { mazi } from "./mazi-surface-ratio/cases.js";
+import { moorpy } from "./moorpy/cases.js";
 import { nezuNakagawa } from "./nezu-nakagawa-1993/cases.js";
 import { nezuRodi } from "./nezu-rodi-1985/cases.js";
 import { perry } from "./perry-9/cases.js";
@@ -26,6 +29,7 @@ import { tritton } from "./tritton-1959/cases.js";
 import { unesco } from "./unesco-44/cases.js";
 import { usgsSurface } from "./usgs-surface-velocity/cases.js";
 import { verticalCurve } from "./usgs-vertical-curve/cases.js";
+import { wholeRig, wholeRigByScipy } from "./whole-rig/cases.js";
 import { wieselsberger } from "./wieselsberger-1921/cases.js";
 
 const folders: readonly SourceCases[] = [
@@ -56,6 +60,11 @@ const folders: readonly SourceCases[] = [
   nezuRodi,
   profileIdentities,
   commonPractice,
+  lineInAStream,
+  moorpy,
+  closedForms,
+  wholeRig,
+  wholeRigByScipy,
 ];
 
 export const cases: readonly Case[] = folders.flatMap(casesOf);
@@ -66,6 +75,7 @@ export const rows: readonly string[] = [
   ...named("V", [1, 10, 11, 13, 14, 15, 16, 17, 18, 19, 20, 30, 32, 33, 35]),
   ...named("D", [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18]),
   ...named("D", [20, 21, 22, 23, 24, 25, 26, 28, 40, 41, 42, 43, 44, 46, 50, 52, 53, 54, 55, 56, 57, 58, 59]),
+  ...named("K", [1, 2, 4, 6, 7, 9, 10, 20, 21, 22, 23]),
 ];
 
 function named(letter: string, numbers: readonly number[]): readonly string[] {

@@ -1,10 +1,11 @@
 /** What a case can ask of the built core, by name. */
 import type { Inputs } from "./case.js";
 import { columnEvaluations } from "./evaluations-column.js";
+import { driftEvaluations } from "./evaluations-drift.js";
 import { forceEvaluations } from "./evaluations-forces.js";
 import { waterEvaluations } from "./evaluations-water.js";
 
-const all = { ...waterEvaluations, ...forceEvaluations, ...columnEvaluations };
+const all = { ...waterEvaluations, ...forceEvaluations, ...columnEvaluations, ...driftEvaluations };
 
 export type Evaluation = keyof typeof all;
 export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number>> = all;

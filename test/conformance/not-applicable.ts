@@ -25,4 +25,6 @@ export const notApplicable: Readonly<Record<string, string>> = {
     "armoured towing cable, which vibrates: 1.5; the core's line is smooth and still (1.18 at high Re), and says so",
   "D-58": "inclined wires, from memory: its 0.02 is the skin friction that the core takes, along the line",
   "D-59": "qualitative: the cross-flow principle over-predicts the pull on some cables",
+  "K-09": "a claim about one towed cable at sea; its data were not printed where it was read",
+  "K-10": "the worked cables of the report were not found",
 };
