@@ -283,6 +283,127 @@ const inRig: readonly Hostile[] = [
   },
 ];
 
+const fly = { size: 12, style: "foam" };
+const smallBox = {
+  dries: [fly],
+  nymphs: [{ size: 16 }],
+  tippets: [{ material: "nylon", x: 5 }],
+  dropperLengths: [{ value: 18, unit: "in" }],
+};
+const boxed = (changed: object) => (b: Body) => {
+  b.box = { ...smallBox, ...changed };
+};
+
+const inBox: readonly Hostile[] = [
+  {
+    name: "an empty box",
+    change: boxed({ dries: [], nymphs: [] }),
+    status: 400,
+    path: "/box/dries",
+    expected: "at least 1 items",
+  },
+  {
+    name: "a box without a compartment",
+    change: boxed({ nymphs: undefined }),
+    status: 400,
+    path: "/box/nymphs",
+    expected: "an array",
+  },
+  {
+    name: "a box of ten thousand flies",
+    change: boxed({ dries: Array(10_000).fill(fly) }),
+    status: 400,
+    path: "/box/dries",
+    expected: "at most 500 items",
+  },
+  {
+    name: "a box with too many combinations",
+    change: boxed({ dries: Array(300).fill(fly), nymphs: Array(200).fill({ size: 16 }) }),
+    status: 422,
+    path: "/box",
+    expected: "at most 50000 candidates",
+  },
+  {
+    name: "a nymph of no size in the box",
+    change: boxed({ nymphs: [{ size: 16 }, { size: 13 }] }),
+    status: 422,
+    path: "/box/nymphs/1",
+    expected: "one of 6, 8, 10",
+  },
+  {
+    name: "a tippet without a diameter",
+    change: boxed({ tippets: [{ material: "nylon" }] }),
+    status: 422,
+    path: "/box/tippets/0/diameter",
+    expected: "x or diameter",
+  },
+  {
+    name: "a control character in a name",
+    change: boxed({ dries: [{ ...fly, name: "\u001b[31mred" }] }),
+    status: 400,
+    path: "/box/dries/0/name",
+    expected: "no control characters",
+  },
+  {
+    name: "a rig in hand without its dropper",
+    change: (b) => {
+      b.inHand = { dry: fly, nymph: { size: 16 }, tippet: { material: "nylon", x: 5 } };
+    },
+    status: 400,
+    path: "/inHand/dropper",
+    expected: "a length",
+  },
+];
+
+const withFish: Hostile = {
+  name: "a fish above the surface",
+  change: (b) => {
+    b.fish = { holdingHeight: { value: 9, unit: "ft" } };
+  },
+  status: 422,
+  path: "/fish/holdingHeight",
+  expected: "holding height",
+};
+
+const inDrift: readonly Hostile[] = [
+  {
+    name: "milliseconds, which are no unit here",
+    change: (b) => {
+      b.timeStep = { value: 1, unit: "ms" };
+    },
+    status: 400,
+    path: "/timeStep/unit",
+    expected: "one of s, min",
+  },
+  {
+    name: "more work than one call may ask for",
+    change: (b) => {
+      b.duration = { value: 10, unit: "min" };
+    },
+    status: 422,
+    path: "/timeStep",
+    expected: "at most 500000 steps times points of line",
+  },
+  {
+    name: "a nymph that lands farther off than the line is long",
+    change: (b) => {
+      b.cast = { sinkerDownstream: { value: 20, unit: "ft" } };
+    },
+    status: 422,
+    path: "/cast",
+    expected: "distance from the float to the lowest sinker",
+  },
+  {
+    name: "a window upside down",
+    change: (b) => {
+      b.window = { low: { value: 2, unit: "ft" }, high: { value: 1, unit: "ft" } };
+    },
+    status: 422,
+    path: "/window/high",
+    expected: "upper edge of the window",
+  },
+];
+
 async function expectProblem(path: string, { change, status, ...says }: Hostile): Promise<void> {
   const body = exampleOf(path);
   change(body);
@@ -295,10 +416,14 @@ async function expectProblem(path: string, { change, status, ...says }: Hostile)
   if (says.suggestion) expect(named?.suggestion).toBe(says.suggestion);
 }
 
-describe.each(operations.map(({ id, path }) => [id, path] as const))("%s", (_id, path) => {
+describe.each(operations.map(({ id, path }) => [id, path] as const))("%s", (id, path) => {
   test.each(hostile.map((row) => [row.name, row] as const))("%s", (_name, row) => expectProblem(path, row));
 
-  const rows = "rig" in exampleOf(path) ? inRig : [];
+  const rows = [
+    ...("rig" in exampleOf(path) ? inRig : []),
+    ...(id === "rankSetups" ? [...inBox, withFish] : []),
+    ...(id === "driftRig" ? [...inDrift, withFish] : []),
+  ];
   test.each(rows.map((row) => [row.name, row] as const))("%s", (_name, row) => expectProblem(path, row));
 
   test.each([

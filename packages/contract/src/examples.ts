@@ -120,3 +120,53 @@ export const driftExamples: Readonly<Record<string, Example>> = {
     value: { water: larkspur, rig: measuredRig },
   },
 };
+
+export const holdExamples: Readonly<Record<string, Example>> = {
+  tackle: {
+    summary: "How slowly should the dry ride at Larkspur Bend, an invented stop?",
+    value: { water: larkspur, rig: namedRig, units: "us" },
+  },
+};
+
+const bead = (size: number, diameter: number) => ({
+  size,
+  bead: { diameter: { value: diameter, unit: "mm" }, material: "tungsten" },
+});
+
+export const setupExamples: Readonly<Record<string, Example>> = {
+  generalBox: {
+    summary: "Larkspur Bend, an invented stop, from a general box, with a rig in hand",
+    value: {
+      water: larkspur,
+      surface: "rippled",
+      runLength: { value: 20, unit: "ft" },
+      inHand: {
+        dry: { size: 14, style: "hackle" },
+        nymph: bead(14, 3.3),
+        tippet: { material: "nylon", x: 4 },
+        dropper: { value: 24, unit: "in" },
+      },
+      units: "us",
+    },
+  },
+  smallBox: {
+    summary: "Two dries, two nymphs, one tippet, two lengths",
+    value: {
+      water: larkspur,
+      fish: { holdingHeight: { value: 20, unit: "cm" }, reach: { value: 25, unit: "cm" } },
+      box: {
+        dries: [
+          { size: 10, style: "foam" },
+          { size: 12, style: "yarn" },
+        ],
+        nymphs: [bead(16, 2.3), { name: "plain nymph", size: 14 }],
+        tippets: [{ material: "fluorocarbon", x: 5 }],
+        dropperLengths: [
+          { value: 45, unit: "cm" },
+          { value: 60, unit: "cm" },
+        ],
+      },
+      top: 3,
+    },
+  },
+};

@@ -55,6 +55,8 @@ const places: readonly (readonly [start: string, path: string])[] = [
   ["density of the line", "/rig/sections"],
   ["submerged weight of the sinker", "/rig/sections"],
   ["distance from the float to the lowest sinker", "/cast"],
+  ["holding height", "/fish/holdingHeight"],
+  ["reach of the fish", "/fish/reach"],
   ["lower edge of the window", "/window/low"],
   ["upper edge of the window", "/window/high"],
   ["sections of the rig", "/rig/sections"],

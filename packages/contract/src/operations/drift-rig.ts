@@ -4,19 +4,22 @@ import { z } from "@hono/zod-openapi";
 import {
   type Drift,
   type DriftOptions,
+  type FishWindow,
   heightAboveBed,
   joinGrounds,
+  type LieObservation,
   type Observation,
 } from "@plumbdrift/core";
 import { footing, type Say } from "../answer.js";
 import { driftExamples } from "../examples.js";
 import { operation } from "../operation.js";
-import { quantity } from "../quantity/schema.js";
+import { quantitySchemas as q, quantity } from "../quantity/schema.js";
 import { withinBudget } from "../refusal.js";
 import { CastSchema } from "../schemas/cast.js";
 import { DriftSchema, driftOf } from "../schemas/drift.js";
 import { pulls } from "../schemas/pulls.js";
 import { type BuiltRig, RigSchema, rigOf } from "../schemas/rig.js";
+import { FishSchema } from "../schemas/stop.js";
 import { observationOf, UnitsSchema, WaterSchema } from "../schemas/water.js";
 
 /** The most steps times points of line that one call may ask for. */
@@ -34,7 +37,8 @@ const Request = z
     water: WaterSchema,
     rig: RigSchema,
     cast: CastSchema.optional(),
-    window: WindowSchema.optional(),
+    fish: FishSchema.optional(),
+    window: WindowSchema.optional().openapi({ description: "In place of the window of the fish." }),
     runLength: quantity("length", "How far the float drifts; 6 m unless given.", 0.1, 200, "m").optional(),
     duration: quantity("time", "How long at most; 60 s unless given.", 0.1, 600, "s").optional(),
     held: pulls.held,
@@ -65,12 +69,27 @@ const Request = z
   })
   .openapi("DriftRigRequest");
 
-const Response = z.strictObject({ drift: DriftSchema, ...footing }).openapi("DriftRigResponse");
+const Response = z
+  .strictObject({
+    drift: DriftSchema,
+    window: z.strictObject({ low: q.length, high: q.length }).openapi("WindowUsed", {
+      description: "Heights above the bed between which a second counts.",
+    }),
+    ...footing,
+  })
+  .openapi("DriftRigResponse");
 
 interface Input extends BuiltRig {
   readonly observation: Observation;
+  readonly lie: LieObservation;
   readonly options: DriftOptions;
   readonly instants: number;
+}
+
+/** A drift and the window of the fish it passes, which counts unless the options name another. */
+export interface DriftPastFish {
+  readonly drift: Drift;
+  readonly fish: FishWindow;
 }
 
 export const driftRig = operation({
@@ -81,20 +100,27 @@ export const driftRig = operation({
   request: Request,
   response: Response,
   examples: driftExamples,
-  toInput: ({ water, rig, units: _, window, instants = 50, ...options }): Input => {
+  toInput: ({ water, rig, units: _, fish, window, instants = 50, ...options }): Input => {
     const points = rig.sections.length * (options.segments ?? 8) + 1;
     const steps = Math.ceil((options.duration ?? 60) / (options.timeStep ?? 0.01));
     withinBudget("/timeStep", "steps times points of line", steps * points, MAX_DRIFT_WORK);
     const edges = window && { low: heightAboveBed(window.low), high: heightAboveBed(window.high) };
     return {
       observation: observationOf(water),
+      lie: fish ?? {},
       ...rigOf(rig),
       options: { ...options, ...(edges ? { window: edges } : {}), instants },
       instants,
     };
   },
-  encode: (drift: Drift, say: Say, { grounds, instants }: Input) => ({
-    answer: { drift: driftOf(drift, say, instants) },
-    grounds: joinGrounds(grounds, drift.grounds),
-  }),
+  encode: ({ drift, fish }: DriftPastFish, say: Say, { grounds, options, instants }: Input) => {
+    const { low, high } = options.window ?? fish;
+    return {
+      answer: {
+        drift: driftOf(drift, say, instants),
+        window: { low: say.length(low), high: say.length(high) },
+      },
+      grounds: joinGrounds(grounds, drift.grounds, ...(options.window ? [] : [fish.grounds])),
+    };
+  },
 });

@@ -1,9 +1,11 @@
 /** Every computation the API offers, in the order the document lists them. */
 import type { Described } from "../operation.js";
 import { driftRig } from "./drift-rig.js";
+import { holdRig } from "./hold-rig.js";
 import { readColumn } from "./read-column.js";
 import { settleRig } from "./settle-rig.js";
 
-export { driftRig, readColumn, settleRig };
+export type { ReadColumnResponse } from "./read-column.js";
+export { driftRig, holdRig, readColumn, settleRig };
 
-export const operations: readonly Described[] = [readColumn, settleRig, driftRig];
+export const operations: readonly Described[] = [readColumn, settleRig, driftRig, holdRig];

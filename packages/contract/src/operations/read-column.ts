@@ -44,6 +44,8 @@ interface Input {
   readonly layers: number;
 }
 
+export type ReadColumnResponse = z.output<typeof Response>;
+
 export const readColumn = operation({
   id: "readColumn",
   path: "/v1/columns",

@@ -17,12 +17,16 @@ import { at, RefusedError } from "../refusal.js";
 import { FloatBodySchema, SinkerBodySchema } from "./bodies.js";
 
 const hookSize = z.number().int().min(6).max(20).openapi({ description: "Hook size: even, from 6 to 20." });
+// The pattern is given again: on its way into the document a regular expression would take its flags along.
+const printable = /^\P{Cc}{1,80}$/u;
 const name = z
   .string()
-  .min(1)
-  .max(80)
-  .optional()
-  .openapi({ description: "What you call it; described unless given." });
+  .regex(printable)
+  .openapi({
+    description: "What you call it, up to 80 characters; described unless given.",
+    pattern: printable.source,
+  })
+  .optional();
 
 const { kind: _float, ...floatBody } = FloatBodySchema.partial().shape;
 const {
