@@ -1,4 +1,4 @@
-/** The bed under a chain: it pushes but never pulls, and holds a sinker by friction up to a limit. */
+/** The bed under a chain: it pushes but never pulls, and holds a sinker by friction up to a limit. The surface above: nothing leaves the water. */
 
 import { bedFriction } from "./bed-friction.js";
 import type { Chain } from "./unsteady-chain.js";
@@ -10,6 +10,7 @@ const wall = 1e5;
 const clear = 0;
 const sticking = 1;
 const sliding = 2;
+const surfaced = 3;
 
 export interface Bed {
   /** Adds the push and the friction of the bed to the equations of a step, and holds the float to the surface. */
@@ -21,7 +22,7 @@ export interface Bed {
 }
 
 /** `start` holds the positions at the start of the step, the chain those of the last iterate. */
-export function compileBed(chain: Chain, start: Float64Array, blocks: BlockChain): Bed {
+export function compileBed(chain: Chain, start: Float64Array, blocks: BlockChain, depth: number): Bed {
   const { nodes, position, velocity, sinkerOf } = chain;
   const state = new Uint8Array(nodes);
   const limit = new Float64Array(nodes);
@@ -30,8 +31,9 @@ export function compileBed(chain: Chain, start: Float64Array, blocks: BlockChain
 
   const addOne = (i: number, step: number): void => {
     diagonal[6 * i + 5]! += wall;
-    right[3 * i + 2]! -= (wall * start[3 * i + 2]!) / step;
-    if (sinkerOf[i]! < 0) return;
+    const level = state[i] === surfaced ? depth : 0;
+    right[3 * i + 2]! -= (wall * (start[3 * i + 2]! - level)) / step;
+    if (level > 0 || sinkerOf[i]! < 0) return;
     if (state[i] === sticking) {
       diagonal[6 * i]! += wall;
       diagonal[6 * i + 3]! += wall;
@@ -58,21 +60,25 @@ export function compileBed(chain: Chain, start: Float64Array, blocks: BlockChain
     return stayed;
   };
 
+  /** What a clear node meets: one that has just left the bed may still be a trifle below it, and so at the surface. */
+  const meets = (z: number, before: number): number => {
+    if (z < 0 && z < before) return sliding;
+    return z > depth && z > before ? surfaced : clear;
+  };
+
   const updateOne = (i: number): boolean => {
     const z = position[3 * i + 2]!;
     if (state[i] === clear) {
-      // a node that has just left the bed may still be a trifle below it
-      if (z >= 0 || z >= start[3 * i + 2]!) return true;
-      state[i] = sliding;
+      state[i] = meets(z, start[3 * i + 2]!);
       slip[2 * i] = 0;
       slip[2 * i + 1] = 0;
-      return false;
+      return state[i] === clear;
     }
-    if (z > 0) {
+    if (state[i] === surfaced ? z < depth : z > 0) {
       state[i] = clear;
       return false;
     }
-    return sinkerOf[i]! < 0 || updateSlip(i);
+    return state[i] === surfaced || sinkerOf[i]! < 0 || updateSlip(i);
   };
 
   return {
@@ -87,7 +93,8 @@ export function compileBed(chain: Chain, start: Float64Array, blocks: BlockChain
     },
     finish: (step) => {
       for (let i = 1; i < nodes; i++) {
-        limit[i] = state[i] === clear ? 0 : (-bedFriction * wall * position[3 * i + 2]!) / step;
+        const onBed = state[i] === sticking || state[i] === sliding;
+        limit[i] = !onBed ? 0 : (-bedFriction * wall * position[3 * i + 2]!) / step;
       }
     },
   };

@@ -11,8 +11,6 @@ import { blockChain } from "./unsteady-solve.js";
 const mostIterations = 24;
 const fullIterations = 8;
 const mostHalvings = 10;
-/** Newton steps that renew the drag; after them it is frozen, so that what is left is convex. */
-const dragRefreshes = 3;
 
 export interface Stepper {
   readonly chain: Chain;
@@ -32,7 +30,7 @@ export function compileStepper(chain: Chain, stream: Stream): Stepper {
   const last = new Float64Array(3 * nodes);
   const drag = compileDrag(chain, stream);
   const links = compileLinks(chain, start, blocks);
-  const bed = compileBed(chain, start, blocks);
+  const bed = compileBed(chain, start, blocks, stream.depth);
   let solves = 0;
   let halved = 0;
   let unfinished = 0;
@@ -54,8 +52,9 @@ export function compileStepper(chain: Chain, stream: Stream): Stepper {
 
   const attempt = (step: number, load: number): boolean => {
     move(step);
+    // once per step: what is left is then convex, and the order clean
+    drag.evaluate(position, velocity, load);
     for (let iteration = 1; iteration <= mostIterations; iteration++) {
-      if (iteration <= dragRefreshes) drag.evaluate(position, velocity, load);
       assemble(step);
       blocks.solve();
       solves++;
