@@ -10,6 +10,7 @@ import { iapws95 } from "./iapws-95/cases.js";
 import { iapwsSurfaceTension } from "./iapws-r1-76/cases.js";
 import { iapwsLiquid } from "./iapws-sr6-08/cases.js";
 import { isoViscosity } from "./iso-tr-3666/cases.js";
+import { katul } from "./katul-2002/cases.js";
 import { kell } from "./kell-1975/cases.js";
 import { lineInAStream } from "./line-in-a-stream/cases.js";
 import { masui } from "./masui-density/cases.js";
@@ -56,6 +57,7 @@ const folders: readonly SourceCases[] = [
   rantz,
   floatMethod,
   verticalCurve,
+  katul,
   nezuNakagawa,
   nezuRodi,
   profileIdentities,

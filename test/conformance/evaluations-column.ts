@@ -112,6 +112,15 @@ export const columnEvaluations = {
     return waterColumn({ depth: metres(1), points }).meanSpeed;
   },
   "widest channel with a dip, depths": (_: Inputs) => widestDip(),
+  "mixing layer, mean over u*": (i: Inputs) => {
+    const bed = { d84: metres(1 / number(i, "submergence")) };
+    const column = waterColumn({ ...unit, bed, law: "mixing-layer" });
+    return column.meanSpeed / column.shearVelocity;
+  },
+  "log law, mean over u*": (i: Inputs) => {
+    const column = unitColumn(i);
+    return column.meanSpeed / column.shearVelocity;
+  },
   "turbulence along over u*": (i: Inputs) => turbulence(i).along,
   "turbulent energy over u*² at the bed": (_: Inputs) => {
     const { along, across, upright } = turbulenceIntensity(metresPerSecond(1), 0);

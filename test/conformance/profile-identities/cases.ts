@@ -26,6 +26,13 @@ export const profileIdentities: SourceCases = {
       inputs: { depthOverZ0: 1e9 },
       printed: "0.0837",
     },
+    // (ln(h/z0) − 1)/κ with κ = 0.41
+    {
+      id: "log-law.resistance",
+      evaluates: "log law, mean over u*",
+      inputs: { depthOverZ0: 1e9 },
+      printed: "48.10553",
+    },
     { id: "V-32.5", evaluates: "mean over surface", inputs: { exponent: 5 }, printed: "0.8333" },
     { id: "V-32.6", evaluates: "mean over surface", inputs: { exponent: 6 }, printed: "0.8571" },
     { id: "V-32.7", evaluates: "mean over surface", inputs: { exponent: 7 }, printed: "0.8750" },

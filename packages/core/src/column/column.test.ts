@@ -146,6 +146,8 @@ describe("the grounds", () => {
       waterColumn({ ...seen, ...o }).grounds.caveats.map((c) => c.relation);
     expect(caveats({ bed: { d84: metres(9) }, law: "mixing-layer" })).toEqual(["Katul2002"]);
     expect(caveats({ bed: "pebble", law: "mixing-layer" })).toEqual(["Katul2002"]);
+    expect(caveats({ bed: "pebble", channelWidth: metres(1) })).toEqual(["Yang2004"]);
+    expect(caveats({ bed: "pebble", channelWidth: metres(4) })).toEqual([]);
     expect(caveats({ exponent: 13 })).toEqual(["ISO748"]);
     expect(caveats({ bed: "boulder" })).toEqual([]);
   });

@@ -27,6 +27,7 @@ import { type Water, waterAt } from "../water/index.js";
 import { type BedClass, bedClassLimits } from "./bed.js";
 import {
   type ColumnLaw,
+  dipValidity,
   lawSource,
   type MeasuredPoint,
   mixingLayerValidity,
@@ -121,7 +122,7 @@ export function waterColumn(observation: Observation): Column {
       ...shear.assumptions,
       ...lawAssumptions(observation, profile),
     ],
-    caveats: [...lawCaveats(profile, submergence)],
+    caveats: [...lawCaveats(profile, observation, submergence)],
   };
   return {
     depth,
@@ -332,9 +333,10 @@ function defaulted(name: string, value: string): Assumption {
   return { name, value, basis: "default" };
 }
 
-function lawCaveats(profile: Profile, submergence: number | null): readonly Caveat[] {
+function lawCaveats(profile: Profile, o: Observation, submergence: number | null): readonly Caveat[] {
   if (profile.law === "mixing-layer" && submergence !== null)
     return caveatFor(mixingLayerValidity, submergence);
+  if (profile.law === "dip") return caveatFor(dipValidity, (o.channelWidth ?? Number.NaN) / o.depth);
   if (profile.law === "power") return caveatFor(powerValidity, profile.exponent);
   return [];
 }

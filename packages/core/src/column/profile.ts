@@ -44,6 +44,14 @@ export const mixingLayerValidity: Validity = {
   max: 7,
 };
 
+/** Channels that the dip law was fitted to. */
+export const dipValidity: Validity = {
+  relation: "Yang2004",
+  quantity: "channel width / depth",
+  min: 4.1,
+  max: 15,
+};
+
 export const powerValidity: Validity = {
   relation: "ISO748",
   quantity: "exponent m of the power law",
@@ -70,7 +78,7 @@ export function shapeOf(profile: Profile, depth: number): Shape {
   if (!(shape.surface > 0)) {
     throw new QuantityError(
       `surface speed of the ${profile.law} law over ${depth} m`,
-      "forward: the depth is too small for this roughness, use another law",
+      "forward: the depth is too small for this roughness or the water too slow, use another law",
       shape.surface,
     );
   }
