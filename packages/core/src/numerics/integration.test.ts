@@ -96,3 +96,12 @@ test("a slope that is not finite is refused, and does not run for ever", () => {
     "slope must be finite, got NaN",
   );
 });
+
+test("a slope without bound at one point is passed, and does not run for ever", () => {
+  // d√s = 1/(2√s): from 0 the slope is without bound, but the integral is not
+  const slope: Slope = (q, out) => out.set([0.5 / Math.sqrt(Math.abs(q[1]! - 0.25) + 1e-9), 1, 0, 0]);
+  const { y, evaluations } = carried(slope, state(0, 0), 1, 1e-9);
+  const arc = (x: number) => Math.sqrt(x + 1e-9) - Math.sqrt(1e-9);
+  expect(Math.abs(y[0]! - arc(0.25) - arc(0.75))).toBeLessThan(1e-6);
+  expect(evaluations).toBeLessThan(5000);
+});

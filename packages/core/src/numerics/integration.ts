@@ -137,7 +137,7 @@ export function integrator(
       y.set(trial);
       side = kink(y);
       done = span - done - step <= 1e-14 * span ? span : done + step;
-      step *= Math.min(6, Math.max(0.2, 0.9 * (tolerance / error) ** 0.125));
+      step = Math.max(least, step * Math.min(6, Math.max(0.2, 0.9 * (tolerance / error) ** 0.125)));
       mark?.(done);
     }
     return evaluations;

@@ -1,0 +1,32 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { fixedPower } from "./index.js";
+
+describe.each([-0.89, 0.681, -0.319, 0.5, 2.3])("x to the power of %d", (p) => {
+  const power = fixedPower(p);
+
+  test("is that of the language to 2e-12", () => {
+    fc.assert(
+      fc.property(fc.double({ min: -12, max: 12, noNaN: true }), (exponent) => {
+        const x = 10 ** exponent;
+        expect(Math.abs(power(x) / x ** p - 1)).toBeLessThan(2e-12);
+      }),
+      { seed: 12, numRuns: 2000 },
+    );
+  });
+
+  test("at the ends of its tables too, where the series is longest", () => {
+    for (let i = 0; i <= 64; i++) {
+      for (const x of [1 + i / 64, (1 + i / 64) * (1 - Number.EPSILON)]) {
+        expect(Math.abs(power(x) / x ** p - 1)).toBeLessThan(2e-12);
+      }
+    }
+  });
+
+  test.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY, 1e-310, 1e305])(
+    "is that of the language at %d",
+    (x) => {
+      expect(power(x)).toBe(x ** p);
+    },
+  );
+});
