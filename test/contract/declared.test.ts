@@ -1,6 +1,6 @@
 /** Every operation × every status that the document declares for it. */
 
-import { createApp } from "@plumbdrift/api";
+import { createApp, engine } from "@plumbdrift/api";
 import { ENGINE_VERSION, MAX_BODY_BYTES, operations, problemKinds } from "@plumbdrift/contract";
 import { describe, expect, test } from "vitest";
 import core from "../../packages/core/package.json" with { type: "json" };
@@ -96,6 +96,16 @@ describe.each(operations.map(({ id, path }) => [id, path] as const))("%s", (_id,
     expect(reply.body).toMatchObject({ code: "internal", status: 500, errors: [] });
     expect(reply.body.instance).toMatch(/^urn:uuid:[0-9a-f-]{36}$/);
     expect(JSON.stringify(reply.body)).not.toContain("secret");
+  });
+});
+
+describe("a number that is not finite", () => {
+  test.each([Number.NaN, Number.POSITIVE_INFINITY])("%s never leaves as an answer", async (froude) => {
+    const readColumn: typeof engine.readColumn = (input) => ({ ...engine.readColumn(input), froude });
+    console.error = () => {};
+    const reply = await post("/v1/columns", exampleOf("/v1/columns"), createApp({ ...engine, readColumn }));
+    console.error = silent.error;
+    expect(reply).toMatchObject({ status: 500, body: { code: "internal" } });
   });
 });
 

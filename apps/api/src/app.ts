@@ -7,6 +7,8 @@ import { serveDocument } from "./document.js";
 import { type Engine, engine } from "./engine.js";
 import { failed, refuse } from "./refuse.js";
 
+export { engine };
+
 const service = ["/openapi.json", "/healthz"];
 
 /** The app with every route. Tests may give it an engine that breaks. */

@@ -1,0 +1,29 @@
+import { describe, expect, test } from "vitest";
+import { editDistance, nearest } from "./spelling.js";
+
+describe("editDistance", () => {
+  // kitten to sitting is 3 in Wagner and Fischer's distance, the textbook example; a swap counts 1 (Damerau 1964). From memory.
+  test.each([
+    ["kitten", "sitting", 3],
+    ["depht", "depth", 1],
+    ["", "abc", 3],
+    ["abc", "abc", 0],
+  ])("%s to %s takes %d", (a, b, edits) => {
+    expect(editDistance(a, b)).toBe(edits);
+    expect(editDistance(b, a)).toBe(edits);
+  });
+});
+
+describe("nearest", () => {
+  const keys = ["depth", "surfaceSpeed", "bed", "d84"];
+  test.each([
+    ["dpeth", "depth"],
+    ["surfacespeed", "surfaceSpeed"],
+    ["surface_speed", "surfaceSpeed"],
+    ["bedd", "bed"],
+    ["temperature", undefined],
+    ["x".repeat(10_000), undefined],
+  ])("%s means %s", (word, meant) => {
+    expect(nearest(word, keys)).toBe(meant);
+  });
+});
