@@ -28,6 +28,7 @@ export function compileBed(chain: Chain, start: Float64Array, blocks: BlockChain
   const limit = new Float64Array(nodes);
   const slip = new Float64Array(2 * nodes);
   const { diagonal, right } = blocks;
+  state[0] = surfaced;
 
   const addOne = (i: number, step: number): void => {
     diagonal[6 * i + 5]! += wall;
@@ -83,8 +84,7 @@ export function compileBed(chain: Chain, start: Float64Array, blocks: BlockChain
 
   return {
     add: (step) => {
-      diagonal[5]! += wall;
-      for (let i = 1; i < nodes; i++) if (state[i] !== clear) addOne(i, step);
+      for (let i = 0; i < nodes; i++) if (state[i] !== clear) addOne(i, step);
     },
     update: () => {
       let settled = true;

@@ -14,6 +14,7 @@ import {
   QuantityError,
   seconds,
 } from "../units/index.js";
+import { settle } from "./settled.js";
 import {
   anyRig,
   bigFloat,
@@ -146,24 +147,43 @@ describe("the end of a drift", () => {
     expect(last?.sinkers[0]?.downstream).toBeCloseTo(last?.float.downstream ?? Number.NaN, 4);
   });
 
-  test("the bed carries what reaches it", () => {
+  // against the settled solver, which balances the bed in another way: it shoots along the line from the bed up
+  test.each([
+    ["slides", 0.8, 0.26e-3, false],
+    ["anchors", 0.15, 0.55e-3, true],
+  ] as const)("on the bed it %s as the settled drift does", (_, surfaceSpeed, mass, anchored) => {
     const tippet = line({
-      length: metres(1.2),
+      length: metres(0.9),
       diameter: metres(0.15e-3),
       density: kilogramsPerCubicMetre(1780),
     });
     const column = waterColumn({
       depth: metres(0.5),
-      surfaceSpeed: metresPerSecond(0.8),
+      surfaceSpeed: metresPerSecond(surfaceSpeed),
       exponent: 6,
       water,
     });
-    const result = drift(rig(bigFloat, { line: tippet, sinker: bead(3.8e-3, 15000) }), column, {
-      duration: seconds(20),
+    const given = rig(bigFloat, {
+      line: tippet,
+      sinker: bead(Math.cbrt((6 * mass) / 15000 / Math.PI), 15000),
     });
+    const settled = settle(given, column);
+    const result = drift(given, column, {
+      settled,
+      duration: seconds(60),
+      runLength: metres(1e3),
+      segments: 32,
+    });
+    const [before, last] = result.path.slice(-2);
+    if (before === undefined || last === undefined) throw new Error("no path");
+    const speed = (last.float.downstream - before.float.downstream) / (last.time - before.time);
     const heights = result.path.map((instant) => instant.sinkers[0]?.heightAboveBed ?? Number.NaN);
+    expect(settled.regime).toBe("on-bed");
+    expect(settled.bed?.anchored).toBe(anchored);
+    expect(Math.abs(speed - settled.driftSpeed)).toBeLessThan(0.005 * surfaceSpeed);
     expect(Math.min(...heights)).toBeGreaterThan(-1e-6);
     expect(heights.at(-1)).toBeLessThan(1e-6);
+    expect(result.settling.settles).toBe(true);
   });
 });
 

@@ -1,9 +1,8 @@
-/** What a drift adds up to, step by step: time in the window, when it settled, and the path thinned to a few hundred instants. */
+/** What a drift adds up to, step by step: time in the window, when it settled, and the path. */
 
-import { heightAboveBed, metres, metresPerSecond, newtons, seconds } from "../units/index.js";
 import type { Chain } from "./unsteady-chain.js";
 import { type Stream, waterSpeed } from "./unsteady-drag.js";
-import type { DriftInstant, Position } from "./unsteady-types.js";
+import { compilePath, sinkersFrom } from "./unsteady-path.js";
 
 export interface Aims {
   /** Heights between which the fish takes, or null where no window was given. */
@@ -32,33 +31,12 @@ export interface Tally {
   readonly path: () => readonly Float64Array[];
 }
 
-/** Numbers of one instant: time, float (3), excess of the lowest sinker, tension at the float, then sinkers (3 each). */
-const sinkersFrom = 6;
-
-/** An instant of the path as plain data. */
-export function instantOf(numbers: Float64Array): DriftInstant {
-  const place = (from: number): Position => ({
-    downstream: metres(numbers[from]!),
-    across: metres(numbers[from + 1]!),
-    heightAboveBed: heightAboveBed(numbers[from + 2]!),
-  });
-  const sinkers: Position[] = [];
-  for (let from = sinkersFrom; from < numbers.length; from += 3) sinkers.push(place(from));
-  return {
-    time: seconds(numbers[0]!),
-    float: place(1),
-    sinkers,
-    excess: metresPerSecond(numbers[4]!),
-    tensionAtFloat: newtons(numbers[5]!),
-  };
-}
-
 export function compileTally(chain: Chain, stream: Stream, aims: Aims): Tally {
   const { position, velocity, sinkerNode, tension } = chain;
   const sinkers = sinkerNode.length;
   const lowest = sinkerNode[sinkers - 1]!;
   const before = new Float64Array(sinkers);
-  const path = compilePath(chain, aims.instants, (instant) => {
+  const path = compilePath(sinkers, aims.instants, (instant) => {
     instant[0] = time;
     instant.set(position.subarray(0, 3), 1);
     instant[4] = excessOf(lowest);
@@ -159,39 +137,4 @@ export function shareInside(from: number, to: number, low: number, high: number)
 function shareBefore(from: number, to: number, low: number, high: number): number {
   if (from >= low && from <= high) return 0;
   return Math.abs((from > high ? high : low) - from) / Math.abs(to - from);
-}
-
-interface Path {
-  readonly add: () => void;
-  /** Keeps the last instant, whatever the thinning. */
-  readonly end: () => void;
-  readonly kept: () => readonly Float64Array[];
-}
-
-/** Keeps every instant until there are too many, then every second, every fourth, ... */
-function compilePath(chain: Chain, most: number, write: (instant: Float64Array) => void): Path {
-  const size = sinkersFrom + 3 * chain.sinkerNode.length;
-  const kept: Float64Array[] = [];
-  let stride = 1;
-  let since = 0;
-  const keep = (): void => {
-    const instant = new Float64Array(size);
-    write(instant);
-    kept.push(instant);
-  };
-  const add = (): void => {
-    if (most === 0 || since++ % stride !== 0) return;
-    if (kept.length >= most) {
-      for (let i = 1; 2 * i < kept.length; i++) kept[i] = kept[2 * i]!;
-      kept.length = Math.ceil(kept.length / 2);
-      stride *= 2;
-      since = 1;
-    }
-    keep();
-  };
-  const end = (): void => {
-    if (most > 0 && (since - 1) % stride !== 0) keep();
-    since = 1;
-  };
-  return { add, end, kept: () => kept };
 }

@@ -6,9 +6,10 @@ import { metres, seconds } from "../units/index.js";
 import { settle } from "./settled.js";
 import { buildChain, type Chain } from "./unsteady-chain.js";
 import { groundsOfDrift } from "./unsteady-grounds.js";
+import { instantOf } from "./unsteady-path.js";
 import { type Plan, planOf } from "./unsteady-plan.js";
 import { compileStepper, type Stepper } from "./unsteady-step.js";
-import { compileTally, instantOf, type Tally } from "./unsteady-tally.js";
+import { compileTally, type Tally } from "./unsteady-tally.js";
 import type { Drift, DriftOptions } from "./unsteady-types.js";
 
 export * from "./unsteady-types.js";
