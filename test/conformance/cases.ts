@@ -6,6 +6,7 @@ import { dennisChang } from "./dennis-chang-1970/cases.js";
 import { dietrich } from "./dietrich-1982/cases.js";
 import { floatMethod } from "./float-method/cases.js";
 import { gpsa } from "./gpsa-13/cases.js";
+import { hughesDill } from "./hughes-dill-1990/cases.js";
 import { iapws95 } from "./iapws-95/cases.js";
 import { iapwsSurfaceTension } from "./iapws-r1-76/cases.js";
 import { iapwsLiquid } from "./iapws-sr6-08/cases.js";
@@ -67,6 +68,7 @@ const folders: readonly SourceCases[] = [
   closedForms,
   wholeRig,
   wholeRigByScipy,
+  hughesDill,
 ];
 
 export const cases: readonly Case[] = folders.flatMap(casesOf);
@@ -78,6 +80,7 @@ export const rows: readonly string[] = [
   ...named("D", [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18]),
   ...named("D", [20, 21, 22, 23, 24, 25, 26, 28, 40, 41, 42, 43, 44, 46, 50, 52, 53, 54, 55, 56, 57, 58, 59]),
   ...named("K", [1, 2, 4, 6, 7, 9, 10, 20, 21, 22, 23]),
+  ...named("F", [1, 2]),
 ];
 
 function named(letter: string, numbers: readonly number[]): readonly string[] {

@@ -3,9 +3,16 @@ import type { Inputs } from "./case.js";
 import { columnEvaluations } from "./evaluations-column.js";
 import { driftEvaluations } from "./evaluations-drift.js";
 import { forceEvaluations } from "./evaluations-forces.js";
+import { lieEvaluations } from "./evaluations-lie.js";
 import { waterEvaluations } from "./evaluations-water.js";
 
-const all = { ...waterEvaluations, ...forceEvaluations, ...columnEvaluations, ...driftEvaluations };
+const all = {
+  ...waterEvaluations,
+  ...forceEvaluations,
+  ...columnEvaluations,
+  ...driftEvaluations,
+  ...lieEvaluations,
+};
 
 export type Evaluation = keyof typeof all;
 export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number>> = all;
