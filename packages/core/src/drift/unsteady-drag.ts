@@ -116,9 +116,9 @@ function addFloat(
 ): void {
   const { float } = chain;
   const draft = float.draft(load);
-  const wet = Math.hypot(water[0]! - v[0]!, v[1]!);
+  const wet = Math.sqrt((water[0]! - v[0]!) ** 2 + v[1]! ** 2);
   const wind = stream.wind ?? 0;
-  const dry = stream.wind === null ? 0 : Math.hypot(wind - v[0]!, v[1]!);
+  const dry = stream.wind === null ? 0 : Math.sqrt((wind - v[0]!) ** 2 + v[1]! ** 2);
   const inWater = wet > 0 ? float.dragAt(wet, draft) / wet : 0;
   const inAir = dry > 0 ? float.windageAt(dry, draft) / dry : 0;
   resistance[0]! += inWater + inAir;
