@@ -1,24 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
-  celsius,
   feet,
   heightAboveBed,
   metres,
   metresPerSecond,
   millimetres,
-  QuantityError,
   seconds,
   standardGravity,
 } from "../units/index.js";
-import {
-  bedClassLimits,
-  type ColumnLaw,
-  type Observation,
-  speedAt,
-  speedProfile,
-  waterColumn,
-} from "./index.js";
+import { type Observation, speedAt, speedProfile, waterColumn } from "./index.js";
 
 const runs = { seed: 9, numRuns: 150 };
 const seen = { depth: metres(0.9), surfaceSpeed: metresPerSecond(1.1) };
@@ -32,30 +23,6 @@ const laws: readonly Observation[] = [
   { ...seen, bed: "boulder" },
   { ...seen, points },
 ];
-
-describe("the law is chosen from what is known", () => {
-  test.each<[ColumnLaw, Partial<Observation>]>([
-    ["power", {}],
-    ["power", { bed: "boulder", exponent: 7 }],
-    ["mixing-layer", { bed: "boulder" }],
-    ["mixing-layer", { bed: { d84: metres(0.9 / 7) } }],
-    ["log", { bed: { d84: metres(0.9 / 7.01) } }],
-    ["log", { bed: "pebble" }],
-    ["log", { roughness: metres(0.1) }],
-    ["log", { bed: "boulder", roughnessLength: metres(0.01) }],
-    ["log-wake", { bed: "pebble", wake: 0.2 }],
-    ["dip", { bed: "pebble", channelWidth: metres(4.4) }],
-    ["log", { bed: "pebble", channelWidth: metres(4.6) }],
-    ["measured", { points }],
-    ["measured", { points, bed: "boulder" }],
-    ["power", { points: points.slice(0, 1) }],
-    ["log-wake", { bed: "boulder", law: "log-wake" }],
-  ])("%s: %o", (law, more) => {
-    const column = waterColumn({ ...seen, ...more });
-    expect(column.profile.law).toBe(law);
-    expect(column.grounds.relations.length).toBeGreaterThan(0);
-  });
-});
 
 describe.each(laws.map((observation) => ({ observation, law: waterColumn(observation).profile.law })))(
   "the column of the $law law",
@@ -119,54 +86,6 @@ describe("still water", () => {
   });
 });
 
-describe("the grounds", () => {
-  test("name the power law's shear only for the power law", () => {
-    const relations = (o: Partial<Observation>) => waterColumn({ ...seen, ...o }).grounds.relations;
-    expect(relations({ exponent: 6 })).toContain("ZimmermannKennedy1978");
-    // a layer one stone deep, and points that end at 1 m/s, also have 1 for their surface
-    expect(relations({ bed: { d84: metres(0.9) } })).not.toContain("ZimmermannKennedy1978");
-    const one = [point(0.1, 0.3), point(0.9, 1)];
-    expect(waterColumn({ depth: metres(0.9), points: one }).grounds.relations).not.toContain(
-      "ZimmermannKennedy1978",
-    );
-  });
-
-  test("say what was assumed", () => {
-    const names = (o: Partial<Observation>) =>
-      waterColumn({ ...seen, ...o }).grounds.assumptions.map((a) => a.name);
-    expect(names({})).toEqual(["water temperature", "exponent of the power law"]);
-    expect(names({ temperature: celsius(9), exponent: 7 })).toEqual([]);
-    expect(names({ temperature: celsius(9), bed: "pebble" })).toEqual(["D84", "roughness ks"]);
-    expect(names({ temperature: celsius(9), bed: "pebble", law: "log-wake" })).toContain("wake strength");
-    expect(names({ temperature: celsius(9), exponent: 7, slope: 0.003 })).toEqual(["shear velocity"]);
-  });
-
-  test("warn outside the published range", () => {
-    const caveats = (o: Partial<Observation>) =>
-      waterColumn({ ...seen, ...o }).grounds.caveats.map((c) => c.relation);
-    expect(caveats({ bed: { d84: metres(9) }, law: "mixing-layer" })).toEqual(["Katul2002"]);
-    expect(caveats({ bed: "pebble", law: "mixing-layer" })).toEqual(["Katul2002"]);
-    expect(caveats({ bed: "pebble", channelWidth: metres(1) })).toEqual(["Yang2004"]);
-    expect(caveats({ bed: "pebble", channelWidth: metres(4) })).toEqual([]);
-    expect(caveats({ exponent: 13 })).toEqual(["ISO748"]);
-    expect(caveats({ bed: "boulder" })).toEqual([]);
-  });
-});
-
-test("a bed by name has the geometric middle of its grade", () => {
-  const { relativeSubmergence } = waterColumn({ ...seen, bed: "cobble" });
-  const { min, max } = bedClassLimits.cobble;
-  expect(Math.abs((relativeSubmergence ?? 0) / (0.9 / Math.sqrt(min * max)) - 1)).toBeLessThan(1e-12);
-  expect(waterColumn(seen).relativeSubmergence).toBeNull();
-});
-
-test("the grades of the bed follow each other without a gap", () => {
-  const grades = Object.values(bedClassLimits);
-  grades.slice(1).forEach(({ min }, i) => {
-    expect(min).toBe(grades[i]?.max);
-  });
-});
-
 test("a slope gives the shear velocity √(g h S)", () => {
   const { shearVelocity } = waterColumn({ ...seen, exponent: 6, slope: 0.004 });
   expect(Math.abs(shearVelocity / Math.sqrt(standardGravity * 0.9 * 0.004) - 1)).toBeLessThan(1e-12);
@@ -219,45 +138,5 @@ describe("measured points", () => {
     expect(column.meanSpeed).toBeCloseTo(0.7, 12);
     expect(column.surfaceRatio).toBeCloseTo(1, 12);
     expect(speedAt(column, heightAboveBed(0))).toBe(0.7);
-  });
-});
-
-describe("refuses", () => {
-  test.each<[Partial<Observation>, string]>([
-    [{ depth: metres(0) }, "depth must be from 0.01 to 50 m, got 0"],
-    [{ depth: metres(-1) }, "depth must be from 0.01 to 50 m, got -1"],
-    [{ surfaceSpeed: metresPerSecond(-0.1) }, "surface speed must be from 0 to 10 m/s, got -0.1"],
-    [{ surfaceSpeed: metresPerSecond(1e308) }, "surface speed must be from 0 to 10 m/s, got 1e+308"],
-    [{ roughness: metres(-1) }, "roughness must be from 0 to 10 m"],
-    [{ roughnessLength: metres(0) }, "roughness length must be above 0 m, got 0"],
-    [{ wake: Number.NaN }, "wake strength must be from -0.5 to 2, got NaN"],
-    [{ exponent: 0.5 }, "exponent of the power law must be from 1 to 100, got 0.5"],
-    [{ channelWidth: metres(0) }, "channel width must be above 0 m"],
-    [{ slope: -0.1 }, "slope must be from 0 to 1"],
-    [{ bed: { d84: metres(0) } }, "D84 must be from 0.000001 to 10 m, got 0"],
-    [{ temperature: celsius(200) }, "water temperature must be from -20 to 110 °C, got 200"],
-    [
-      { points: [point(1, 1), point(0.2, 1)] },
-      "height above the bed of a measured point must be from 0 to 0.9 m",
-    ],
-    [{ points: [point(0.1, -1), point(0.2, 1)] }, "speed of a measured point must be from 0 to 10 m/s"],
-    [{ law: "measured" }, "measured points must be two or more, got 0"],
-    [{ law: "mixing-layer" }, "bed must be given for the mixing-layer law"],
-    [{ law: "log" }, "bed must be given (or a roughness) for the log law"],
-    [{ law: "dip", bed: "pebble" }, "channel width must be given for the dip law"],
-    [{ roughness: metres(40) }, "roughness must be from 0 to 10 m"],
-  ])("%o", (wrong, message) => {
-    expect(() => waterColumn({ ...seen, ...wrong })).toThrow(message);
-    expect(() => waterColumn({ ...seen, ...wrong })).toThrow(QuantityError);
-  });
-
-  test("a spot without any speed, and floats that take no time", () => {
-    expect(() => waterColumn({ depth: metres(1) })).toThrow("surface speed must be given, or timed floats");
-    const timedFloats = [{ distance: metres(1), time: seconds(0) }];
-    expect(() => waterColumn({ depth: metres(1), timedFloats })).toThrow(
-      "time of a timed float must be above 0 s",
-    );
-    const slow = [{ distance: metres(0), time: seconds(1) }];
-    expect(() => waterColumn({ depth: metres(1), timedFloats: slow })).toThrow("distance of a timed float");
   });
 });

@@ -1,5 +1,6 @@
 /** column: how fast the water runs at each height over one spot. */
 export * from "./bed.js";
 export * from "./column.js";
+export type { Observation, TimedFloat } from "./observation.js";
 export * from "./profile.js";
 export * from "./turbulence.js";
