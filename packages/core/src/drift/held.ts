@@ -17,7 +17,8 @@ import {
   type Seconds,
   seconds,
 } from "../units/index.js";
-import { settle } from "./settled.js";
+import { hang } from "./hang.js";
+import { type SettleOptions, settle, solve, surroundings } from "./settled.js";
 import type { Settled } from "./state.js";
 
 /** A rig under one held force; heights and excess are those of its lowest sinker. */
@@ -65,8 +66,8 @@ export function hold(rig: Rig, column: Column, options: HoldOptions = {}): Held 
   const wind = options.wind === undefined ? {} : { wind: options.wind };
   const at = (force: number): Settled => settle(rig, column, { ...wind, held: newtons(force) });
   const free = at(0);
-  const inStep = target(at, free, 0, greatest);
-  const halvedExcess = target(at, free, lowestExcess(free) / 2, greatest);
+  const inStep = target({ rig, column, wind }, free, 0, greatest);
+  const halvedExcess = target({ rig, column, wind }, free, lowestExcess(free) / 2, greatest);
   const end = inStep.reach === "held" ? Math.min(greatest, 1.5 * inStep.point.force) : greatest;
   const count = Math.round(options.points ?? 9);
   const curve = Array.from({ length: count }, (_, i) => {
@@ -78,23 +79,34 @@ export function hold(rig: Rig, column: Column, options: HoldOptions = {}): Held 
 
 /** The hold that brings the lowest sinker in step, alone: what ranking needs. */
 export function holdInStep(rig: Rig, column: Column, free: Settled, greatest: Newtons): HoldTarget {
-  return target((force) => settle(rig, column, { held: newtons(force) }), free, 0, greatest);
+  return target({ rig, column, wind: {} }, free, 0, greatest);
+}
+
+interface HeldRig {
+  readonly rig: Rig;
+  readonly column: Column;
+  readonly wind: Pick<SettleOptions, "wind">;
 }
 
 /** Below this excess a drift counts as in step, m/s: a thousandth of a usual stream, far below what turbulence does. */
 const inStepBand = 0.001;
 
-function target(at: (force: number) => Settled, free: Settled, excess: number, greatest: number): HoldTarget {
+function target({ rig, column, wind }: HeldRig, free: Settled, excess: number, greatest: number): HoldTarget {
   if (free.regime === "on-bed") return { reach: "unreachable", reason: "the lowest sinker is on the bed" };
   if (free.regime === "drowned") return { reach: "unreachable", reason: "the float drowns under its load" };
   if (lowestExcess(free) <= inStepBand) return { reach: "unneeded" };
-  let high = Math.min(greatest, 1e-4);
-  while (lowestExcess(at(high)) > excess && high < greatest) high = Math.min(greatest, 3 * high);
-  if (lowestExcess(at(high)) > excess) {
+  const compiled = hang(rig, column);
+  /** Excess of the lowest sinker over the target. */
+  const beyond = (held: number): number => {
+    const { driftSpeed, support } = solve(compiled, surroundings({ ...wind, held: newtons(held) })).balance;
+    return driftSpeed - compiled.speedAt(Math.max(0, support)) - excess;
+  };
+  let high = Math.min(greatest, 5e-4);
+  while (beyond(high) > 0 && high < greatest) high = Math.min(greatest, 3 * high);
+  if (beyond(high) > 0)
     return { reach: "unreachable", reason: `not with ${(greatest * 1000).toPrecision(2)} mN` };
-  }
-  const force = findRoot((f) => lowestExcess(at(f)) - excess, 0, high, 1e-9).root;
-  const settled = at(force);
+  const force = findRoot(beyond, 0, high, 1e-7).root;
+  const settled = settle(rig, column, { ...wind, held: newtons(force) });
   if (settled.regime === "drowned") return { reach: "unreachable", reason: "the float drowns before" };
   return { reach: "held", point: pointOf(settled, force) };
 }

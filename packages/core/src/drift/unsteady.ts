@@ -1,6 +1,7 @@
 /** From the landing of the cast to the end of the run: where every body goes. Model §5; the scheme is in docs/unsteady.md. */
 
 import type { Column } from "../column/index.js";
+import { floatReserve } from "../forces/index.js";
 import type { Rig } from "../rig/index.js";
 import { metres, seconds } from "../units/index.js";
 import { settle } from "./settled.js";
@@ -48,6 +49,16 @@ export function drift(rig: Rig, column: Column, options: DriftOptions = {}): Dri
     steps,
     grounds: groundsOfDrift(settled.grounds, options, plan),
   };
+}
+
+/** Only the effective seconds of a drift, without its settled state: what a first estimate needs. */
+export function effectiveSecondsOf(rig: Rig, column: Column, options: DriftOptions): number {
+  const plan = planOf(rig, column, options);
+  const chain = buildChain(rig, column.water, plan.segments);
+  land(chain, plan);
+  const tally = compileTally(chain, plan.stream, { ...plan, settledHeight: null });
+  run(compileStepper(chain, plan.stream), tally, plan, floatReserve(rig.float, column.water));
+  return tally.effectiveSeconds();
 }
 
 /** Lays the chain on the surface along the chord, everything moving with its own water, the sinkers also downwards. */
