@@ -4,7 +4,7 @@ import type { Column } from "../column/index.js";
 import { type Hang, hangFrom } from "../drift/index.js";
 import type { FloatKernel, Line, Sinker } from "../forces/index.js";
 
-/** Pull on the float and height of the sinker at Chebyshev-Lobatto nodes of drift speed. */
+/** Pull on the float and height of the sinker against drift speed, as sums of five Chebyshev polynomials over a range of speeds. */
 export interface HungCurve {
   readonly low: number;
   readonly high: number;
@@ -15,38 +15,44 @@ export interface HungCurve {
 }
 
 const nodes = 5;
-const abscissa = Float64Array.from({ length: nodes }, (_, i) => -Math.cos((Math.PI * i) / (nodes - 1)));
-/** Barycentric weights of the nodes: alternating, halved at the ends. */
-const weight = Float64Array.from(
-  { length: nodes },
-  (_, i) => (i % 2 === 0 ? 1 : -1) * (i % (nodes - 1) === 0 ? 0.5 : 1),
-);
+const last = nodes - 1;
+const abscissa = Float64Array.from({ length: nodes }, (_, i) => -Math.cos((Math.PI * i) / last));
 
 /** The curve over the drift speeds that free drift allows: those of the water the rig reaches through. Null where the line cannot hang there. */
 export function hungCurve(float: FloatKernel, line: Line, sinker: Sinker, column: Column): HungCurve | null {
   const hang = hangFrom(float, [{ line, sinker }], column);
   const { low, high } = speedRange(hang);
-  const curve = {
+  const [tow, load, support] = [new Float64Array(nodes), new Float64Array(nodes), new Float64Array(nodes)];
+  let at = Math.max(0, hang.depth - hang.length);
+  // from the surface speed down: there the line hangs nearest to plumb behind a float that runs with the surface
+  for (let i = last; i >= 0; i--) {
+    const found = hangAt(hang, low + ((high - low) * (abscissa[i]! + 1)) / 2, at);
+    if (found === null) return null;
+    at = found.support;
+    tow[i] = found.tow;
+    load[i] = found.load;
+    support[i] = at;
+  }
+  return {
     low,
     high,
-    tow: new Float64Array(nodes),
-    load: new Float64Array(nodes),
-    support: new Float64Array(nodes),
+    tow: chebyshev(tow),
+    load: chebyshev(load),
+    support: chebyshev(support),
     speedAt: hang.speedAt,
   };
-  let support = Math.max(0, hang.depth - hang.length);
-  // from the surface speed down: there the line hangs nearest to plumb behind a float that runs with the surface
-  for (let i = nodes - 1; i >= 0; i--) {
-    const speed = low + ((high - low) * (abscissa[i]! + 1)) / 2;
-    const found = supportAt(hang, speed, support);
-    if (found === null) return null;
-    const { tow, load } = hang.roughShoot(speed, found, 0);
-    curve.tow[i] = tow;
-    curve.load[i] = load;
-    curve.support[i] = found;
-    support = found;
-  }
-  return curve;
+}
+
+/** Coefficients of the Chebyshev sum through values at the nodes. */
+function chebyshev(values: Float64Array): Float64Array {
+  return Float64Array.from({ length: nodes }, (_, k) => {
+    let sum = 0;
+    for (let i = 0; i < nodes; i++) {
+      const end = i === 0 || i === last ? 0.5 : 1;
+      sum += end * values[i]! * Math.cos((Math.PI * k * (last - i)) / last);
+    }
+    return ((k === 0 || k === last ? 1 : 2) * sum) / last;
+  });
 }
 
 /** Least and greatest speed of the water between the lowest point of a plumb rig and the surface. */
@@ -61,35 +67,34 @@ function speedRange({ depth, length, speedAt }: Hang): { readonly low: number; r
   return { low, high: Math.max(high, low + 1e-4) };
 }
 
-/** The height of the sinker at which the line ends at the surface, to 0.1 mm by secants; null where eight do not do. */
-function supportAt({ roughShoot, depth }: Hang, speed: number, guess: number): number | null {
+interface HangingAt {
+  readonly support: number;
+  readonly tow: number;
+  readonly load: number;
+}
+
+/** The rig hanging at a drift speed: the height of the sinker at which the line ends at the surface, to 0.1 mm by secants; null where eight do not do. */
+function hangAt({ roughShoot, depth }: Hang, speed: number, guess: number): HangingAt | null {
   let support = guess;
-  let miss = roughShoot(speed, support, 0).height - depth;
+  let before = { support: guess, miss: 0 };
   let slope = 1;
-  for (let i = 0; i < 8; i++) {
-    if (Math.abs(miss) < 1e-4) return support;
-    const next = Math.min(depth, Math.max(0, support - miss / slope));
-    const nextMiss = roughShoot(speed, next, 0).height - depth;
-    if (next !== support) slope = Math.min(4, Math.max(0.25, (nextMiss - miss) / (next - support)));
-    support = next;
-    miss = nextMiss;
+  for (let i = 0; i < 9; i++) {
+    const { height, tow, load } = roughShoot(speed, support, 0);
+    const miss = height - depth;
+    if (Math.abs(miss) < 1e-4) return { support, tow, load };
+    if (i > 0) slope = Math.min(4, Math.max(0.25, (miss - before.miss) / (support - before.support)));
+    before = { support, miss };
+    support = Math.min(depth, Math.max(0, support - miss / slope));
+    if (support === before.support) return null;
   }
   return null;
 }
 
-/** A value of the curve at a drift speed, by barycentric interpolation. */
-export function readCurve({ low, high }: HungCurve, values: Float64Array, speed: number): number {
+/** A value of the curve at a drift speed. */
+export function readCurve({ low, high }: HungCurve, c: Float64Array, speed: number): number {
   const x = (2 * (speed - low)) / (high - low) - 1;
-  let above = 0;
-  let below = 0;
-  for (let i = 0; i < nodes; i++) {
-    const gap = x - abscissa[i]!;
-    if (gap === 0) return values[i]!;
-    const share = weight[i]! / gap;
-    above += share * values[i]!;
-    below += share;
-  }
-  return above / below;
+  const t2 = 2 * x * x - 1;
+  return c[0]! + c[1]! * x + c[2]! * t2 + c[3]! * (2 * x * t2 - x) + c[4]! * (2 * t2 * t2 - 1);
 }
 
 /** The drift speed at which a float drags as much as the curve pulls, by bisection and secants to a ten-thousandth of the range. */
