@@ -21,11 +21,12 @@ export function createApp(given: Engine = engine): Hono {
     c.json({ status: "ok", engine: contract.ENGINE_VERSION, contract: contract.CONTRACT_VERSION }),
   );
   app.get("/openapi.json", serveDocument());
-  const { readColumn, settleRig, driftRig, holdRig } = contract;
+  const { readColumn, settleRig, driftRig, holdRig, rankSetups } = contract;
   app.post(readColumn.path, limited, compute(readColumn, given.readColumn));
   app.post(settleRig.path, limited, compute(settleRig, given.settleRig));
   app.post(driftRig.path, limited, compute(driftRig, given.driftRig));
   app.post(holdRig.path, limited, compute(holdRig, given.holdRig));
+  app.post(rankSetups.path, limited, compute(rankSetups, given.rankSetups));
 
   for (const { path } of contract.operations) app.all(path, (c) => wrongMethod(c, "POST"));
   for (const path of service) app.all(path, (c) => wrongMethod(c, "GET, HEAD"));

@@ -1,6 +1,6 @@
 /** What each operation asks of the core: one call, from understood input to plain result. */
 
-import type { driftRig, holdRig, InputOf, readColumn, settleRig } from "@plumbdrift/contract";
+import type { driftRig, holdRig, InputOf, rankSetups, readColumn, settleRig } from "@plumbdrift/contract";
 import * as core from "@plumbdrift/core";
 
 export const engine = {
@@ -14,6 +14,8 @@ export const engine = {
   },
   holdRig: ({ rig, observation, options }: InputOf<typeof holdRig>) =>
     core.hold(rig, core.waterColumn(observation), options),
+  rankSetups: ({ observation, ...stop }: InputOf<typeof rankSetups>) =>
+    core.rankSetups({ ...stop, column: core.waterColumn(observation) }),
 };
 
 export type Engine = typeof engine;

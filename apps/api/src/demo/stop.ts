@@ -1,0 +1,35 @@
+/** The stop of the demo. River, stop and flies are invented. */
+
+/** Rows of the pictures: the water is read in as many layers. */
+export const layers = 15;
+
+const seen = {
+  depth: { value: 3, unit: "ft" },
+  timedFloats: [6.4, 6.8, 6.6].map((time) => ({
+    distance: { value: 20, unit: "ft" },
+    time: { value: time, unit: "s" },
+  })),
+  bed: "cobble",
+  temperature: { value: 54, unit: "degF" },
+} as const;
+
+/** What the answer should speak. */
+export type System = "si" | "us";
+
+export const columnRequest = (units: System) => ({ water: seen, layers, units }) as const;
+
+const stop = {
+  water: seen,
+  surface: "rippled",
+  runLength: { value: 20, unit: "ft" },
+  inHand: {
+    dry: { size: 14, style: "hackle" },
+    nymph: { size: 16, bead: { diameter: { value: 2.3, unit: "mm" }, material: "tungsten" } },
+    tippet: { material: "nylon", x: 4 },
+    dropper: { value: 30, unit: "in" },
+  },
+  leaderStrength: { value: 5.5, unit: "lbf" },
+  top: 5,
+} as const;
+
+export const setupsRequest = (units: System) => ({ ...stop, units }) as const;
