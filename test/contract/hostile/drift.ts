@@ -1,0 +1,52 @@
+/** Drifts that cannot be computed, or not in one call. */
+
+import type { Hostile } from "./row.js";
+
+export const withFish: Hostile = {
+  name: "a fish above the surface",
+  change: (b) => {
+    b.fish = { holdingHeight: { value: 9, unit: "ft" } };
+  },
+  status: 422,
+  path: "/fish/holdingHeight",
+  expected: "holding height",
+};
+
+export const inDrift: readonly Hostile[] = [
+  {
+    name: "milliseconds, which are no unit here",
+    change: (b) => {
+      b.timeStep = { value: 1, unit: "ms" };
+    },
+    status: 400,
+    path: "/timeStep/unit",
+    expected: "one of s, min",
+  },
+  {
+    name: "more work than one call may ask for",
+    change: (b) => {
+      b.duration = { value: 10, unit: "min" };
+    },
+    status: 422,
+    path: "/timeStep",
+    expected: "at most 500000 steps times points of line",
+  },
+  {
+    name: "a nymph that lands farther off than the line is long",
+    change: (b) => {
+      b.cast = { sinkerDownstream: { value: 20, unit: "ft" } };
+    },
+    status: 422,
+    path: "/cast",
+    expected: "distance from the float to the lowest sinker",
+  },
+  {
+    name: "a window upside down",
+    change: (b) => {
+      b.window = { low: { value: 2, unit: "ft" }, high: { value: 1, unit: "ft" } };
+    },
+    status: 422,
+    path: "/window/high",
+    expected: "upper edge of the window",
+  },
+];
