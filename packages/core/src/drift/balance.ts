@@ -54,8 +54,8 @@ function tolerances(hang: Hang, around: Surroundings): { readonly force: number;
 
 /** A hanging balance by Newton: rough shots first, then full ones with the Jacobian they left. Null where that does not end clear of the bed. */
 export function hangingByNewton(hang: Hang, around: Surroundings): Balance | null {
-  const start = { ...plumbGuess(hang, around), jacobian: null };
-  const rough = newton(hang, around, start, hangingView, hang.roughShoot, 1e5);
+  const start: Iterate = { ...plumbGuess(hang, around), jacobian: null };
+  const rough = newton(hang, around, start, hangingView, hang.roughShoot, 1e5, true);
   const found = newton(hang, around, rough ?? start, hangingView, hang.shoot, 1);
   return found === null || found.second < 0 ? null : balanceOf(found, hangingView);
 }
@@ -92,7 +92,7 @@ function balanceOf({ first, second, jacobian, ...found }: Converged, { speedOf, 
 }
 
 /** Newton with a difference Jacobian, Broyden's updates, and steps that shrink until they help: at most 20 iterations, or null.
- *  It ends when both residuals are within `loose` times the tolerance. */
+ *  It ends when both residuals are within `loose` times the tolerance, with a `refresh`ed Jacobian if it is to be used again. */
 function newton(
   hang: Hang,
   around: Surroundings,
@@ -100,6 +100,7 @@ function newton(
   view: View,
   shot: Shot,
   loose: number,
+  refresh = false,
 ): Converged | null {
   const tolerance = tolerances(hang, around);
   const firstStep = 1e-5 * speedScale(hang, around);
@@ -123,8 +124,17 @@ function newton(
   residual(a, b);
   let f0 = r0;
   let f1 = r1;
+  const differences = (): void => {
+    residual(a + firstStep, b);
+    jacobian[0] = (r0 - f0) / firstStep;
+    jacobian[2] = (r1 - f1) / firstStep;
+    residual(a, b + secondStep);
+    jacobian[1] = (r0 - f0) / secondStep;
+    jacobian[3] = (r1 - f1) / secondStep;
+  };
   for (let iteration = 0; iteration < 20; iteration++) {
     if (Math.abs(f0) <= loose && Math.abs(f1) <= loose) {
+      if (refresh) differences();
       return {
         first: a,
         second: b,
@@ -135,14 +145,7 @@ function newton(
         forceResidual: f1 * tolerance.force,
       };
     }
-    if (!known) {
-      residual(a + firstStep, b);
-      jacobian[0] = (r0 - f0) / firstStep;
-      jacobian[2] = (r1 - f1) / firstStep;
-      residual(a, b + secondStep);
-      jacobian[1] = (r0 - f0) / secondStep;
-      jacobian[3] = (r1 - f1) / secondStep;
-    }
+    if (!known) differences();
     const det = jacobian[0]! * jacobian[3]! - jacobian[1]! * jacobian[2]!;
     let da = (-f0 * jacobian[3]! + f1 * jacobian[1]!) / det;
     let db = (-f1 * jacobian[0]! + f0 * jacobian[2]!) / det;

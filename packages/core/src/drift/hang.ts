@@ -63,6 +63,12 @@ export interface Hang {
   readonly shots: () => number;
 }
 
+/** A state of the line after a step, and how far along its section. */
+interface Knot {
+  readonly at: number;
+  readonly y: Float64Array;
+}
+
 interface Piece {
   readonly length: number;
   readonly normal: (speed: number) => number;
@@ -74,8 +80,6 @@ interface Piece {
 
 /** Error per step of the line, relative. The estimate is far above the error of the 8th order step: tops agree to about 1e-10. */
 const tolerance = 2e-8;
-/** The same for the points of a trace. */
-const traceTolerance = 1e-7;
 /** Steps per section of the rough shot. */
 const roughSteps = 5;
 /** Points per section of a trace. */
@@ -165,7 +169,7 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
     y[2] = y[2]! + p.sinkerWeight;
   }
 
-  function shootWith(advance: (y: Float64Array, span: number) => unknown): Shot {
+  function shootWith(advance: (y: Float64Array, span: number, index: number) => unknown): Shot {
     return (driftSpeed, support, friction) => {
       shots++;
       drift = driftSpeed;
@@ -173,7 +177,7 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
       for (let i = bed.index; i >= 0; i--) {
         piece = pieces[i]!;
         if (i !== bed.index) addSinker(state, i);
-        advance(state, i === bed.index ? bed.remaining : piece.length);
+        advance(state, i === bed.index ? bed.remaining : piece.length, i);
       }
       top.height = state[0]!;
       top.tow = state[1]!;
@@ -184,10 +188,24 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
   const rough = rungeKutta(slope);
   const shootTo = (relative: number): Shot =>
     shootWith((y, span) => lineIntegrator.advance(y, span, relative));
-  const shoot = shootTo(tolerance);
+  // a full shot keeps its steps, so that the trace of the last one is free
+  const kept: Knot[][] = pieces.map(() => []);
+  const keptOf = { driftSpeed: Number.NaN, support: Number.NaN, friction: Number.NaN };
+  const keep = shootWith((y, span, index) => {
+    const knots: Knot[] = [{ at: 0, y: y.slice() }];
+    kept[index] = knots;
+    lineIntegrator.advance(y, span, tolerance, (at) => knots.push({ at, y: y.slice() }));
+  });
+  const shoot: Shot = (driftSpeed, support, friction) => {
+    Object.assign(keptOf, { driftSpeed, support, friction });
+    return keep(driftSpeed, support, friction);
+  };
   const roughShoot = shootWith((y, span) => rough(y, span, roughSteps));
 
   function trace(driftSpeed: number, support: Support, friction: number): Trace {
+    const isKept =
+      keptOf.driftSpeed === driftSpeed && keptOf.support === support && keptOf.friction === friction;
+    if (!isKept) shoot(driftSpeed, support, friction);
     drift = driftSpeed;
     begin(state, support, friction);
     const side = state[1]! >= 0 ? 1 : -1;
@@ -209,25 +227,12 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
         addSinker(state, i);
         addBody(state[3]!);
       }
-      for (const point of tracePiece(i === bed.index ? bed.remaining : piece.length)) points.unshift(point);
+      const knots = kept[i]!;
+      state.set(knots.at(-1)!.y);
+      for (const point of evenly(knots)) points.unshift(point);
     }
     return { points, sinkers, reaction: bed.reaction, lyingLine: bed.lying };
   }
-  /** Carries the state over one section; its points, evenly spaced, by cubic Hermite interpolation between the steps taken. */
-  function tracePiece(span: number): readonly TracedPoint[] {
-    const knots = [{ at: 0, y: state.slice() }];
-    lineIntegrator.advance(state, span, traceTolerance, (at) => knots.push({ at, y: state.slice() }));
-    const points: TracedPoint[] = [];
-    let knot = 0;
-    for (let i = 0; i <= tracePieces; i++) {
-      const at = (span * i) / tracePieces;
-      while (knot + 2 < knots.length && knots[knot + 1]!.at < at) knot++;
-      const [from, to] = [knots[knot]!, knots[Math.min(knot + 1, knots.length - 1)]!];
-      points.push(hermite(from.y, to.y, to.at - from.at, at - from.at));
-    }
-    return points;
-  }
-
   const weight = pieces.reduce((sum, p) => sum + p.sinkerWeight + p.weight * p.length, 0);
   const { depth, surfaceSpeed } = column;
   return {
@@ -248,6 +253,20 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
 
 function pointOf(y: Float64Array): TracedPoint {
   return { downstream: y[3]!, height: y[0]!, tension: Math.hypot(y[1]!, y[2]!) };
+}
+
+/** Points evenly spaced over one section, by cubic Hermite interpolation between the steps taken. */
+function evenly(knots: readonly Knot[]): readonly TracedPoint[] {
+  const span = knots.at(-1)!.at;
+  const points: TracedPoint[] = [];
+  let knot = 0;
+  for (let i = 0; i <= tracePieces; i++) {
+    const at = (span * i) / tracePieces;
+    while (knot + 2 < knots.length && knots[knot + 1]!.at < at) knot++;
+    const [from, to] = [knots[knot]!, knots[Math.min(knot + 1, knots.length - 1)]!];
+    points.push(hermite(from.y, to.y, to.at - from.at, at - from.at));
+  }
+  return points;
 }
 
 /** The point at `at` between two states `span` apart, with the line's own directions at both. */

@@ -65,7 +65,7 @@ export function integrator(
     for (let i = 0; i < 4; i++) trial[i] = y[i]! + step * k[i]!;
     const before = side / (side - kink(trial));
     if (!(before > 1e-3 && before < 3)) return step;
-    return step * (before < 0.995 && step * before <= nearKink ? before : Math.min(1, 0.75 * before));
+    return step * (before < 0.995 && step * before <= nearKink ? before : Math.min(1, 0.9 * before));
   }
   function evaluate(stage: number, at: Float64Array): void {
     slope(at, slopeNow);
@@ -116,7 +116,7 @@ export function integrator(
   function advance(y: Float64Array, span: number, tolerance: number, mark?: (done: number) => void): number {
     if (!(span >= 0 && span < Number.POSITIVE_INFINITY)) throw new QuantityError("span", "0 or more", span);
     const least = 1e-12 * span;
-    nearKink = 3e-3 * span;
+    nearKink = 2e-2 * span;
     let done = 0;
     let step = span;
     let evaluations = 0;

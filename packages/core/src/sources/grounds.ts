@@ -40,19 +40,21 @@ export function caveatFor(validity: Validity, received: number): readonly Caveat
 
 /** Several grounds as one, each relation, assumption and caveat named once. */
 export function joinGrounds(...all: readonly Grounds[]): Grounds {
-  return {
-    relations: [...new Set(all.flatMap((g) => g.relations))],
-    assumptions: uniqueBy(
-      all.flatMap((g) => g.assumptions),
-      (a) => `${a.name}=${a.value}`,
-    ),
-    caveats: uniqueBy(
-      all.flatMap((g) => g.caveats),
-      (c) => `${c.relation} ${c.quantity} ${c.received}`,
-    ),
-  };
+  const relations: SourceKey[] = [];
+  const assumptions: Assumption[] = [];
+  const caveats: Caveat[] = [];
+  for (const grounds of all) {
+    for (const r of grounds.relations) if (!relations.includes(r)) relations.push(r);
+    for (const a of grounds.assumptions) if (!assumptions.some((b) => sameAssumption(a, b))) assumptions.push(a);
+    for (const c of grounds.caveats) if (!caveats.some((d) => sameCaveat(c, d))) caveats.push(c);
+  }
+  return { relations, assumptions, caveats };
 }
 
-function uniqueBy<T>(items: readonly T[], key: (item: T) => string): readonly T[] {
-  return [...new Map(items.map((item) => [key(item), item])).values()];
+function sameAssumption(a: Assumption, b: Assumption): boolean {
+  return a === b || (a.name === b.name && a.value === b.value);
+}
+
+function sameCaveat(a: Caveat, b: Caveat): boolean {
+  return a.relation === b.relation && a.quantity === b.quantity && a.received === b.received;
 }
