@@ -4,7 +4,7 @@ import { createApp, engine } from "@plumbdrift/api";
 import { ENGINE_VERSION, MAX_BODY_BYTES, operations, problemKinds } from "@plumbdrift/contract";
 import { describe, expect, test } from "vitest";
 import core from "../../packages/core/package.json" with { type: "json" };
-import { ask, document, exampleOf, examplesOf, post } from "./api.js";
+import { ask, type Body, document, exampleOf, examplesOf, post } from "./api.js";
 
 const broken = new Proxy(
   {},
@@ -148,5 +148,25 @@ describe("the document", () => {
     for (const [code, { status }] of Object.entries(problemKinds)) {
       expect(document.components.responses[`Problem${status}`].description).toContain(`\`${code}\``);
     }
+  });
+
+  test("describes every component but the bodies themselves", () => {
+    const schemas = Object.entries<Body>(document.components.schemas);
+    const bare = schemas.filter(([, schema]) => schema.description === undefined).map(([name]) => name);
+    expect(bare.filter((name) => !/(Request|Response)$/.test(name))).toEqual([]);
+  });
+
+  test("lets no description of a field leak into the component it refers to", () => {
+    const leaks: string[] = [];
+    const visit = (value: Body): void => {
+      if (typeof value !== "object" || value === null) return;
+      const [reference, own] = value.allOf ?? [];
+      const name = String(reference?.$ref).split("/").at(-1) ?? "";
+      const component = document.components.schemas[name];
+      if (component && component.description === own?.description) leaks.push(name);
+      Object.values(value).forEach(visit);
+    };
+    visit(document);
+    expect(leaks).toEqual([]);
   });
 });

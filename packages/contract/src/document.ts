@@ -1,11 +1,14 @@
 /** The OpenAPI 3.1 document, made from the operations and the table of problems. */
 
 import { OpenAPIHono, z } from "@hono/zod-openapi";
-import type { OpenAPIObject, ReferenceObject, ResponseObject } from "openapi3-ts/oas31";
+import type { LicenseObject, OpenAPIObject, ReferenceObject, ResponseObject } from "openapi3-ts/oas31";
 import type { Described } from "./operation.js";
+import { WindowSchema } from "./operations/drift-rig.js";
 import { operations } from "./operations/index.js";
 import { type ProblemCode, ProblemSchema, problemCodes, problemKinds } from "./problems.js";
 import { quantitySchemas } from "./quantity/schema.js";
+import { HoldTargetSchema } from "./schemas/held.js";
+import { BoxSchema } from "./schemas/stop.js";
 import { CONTRACT_VERSION } from "./version.js";
 
 /** The most bytes a body may have. */
@@ -20,6 +23,9 @@ const HealthSchema = z
   .strictObject({ status: z.enum(["ok"]), engine: z.string(), contract: z.string() })
   .openapi("Health", { description: "It is up, and what it is." });
 
+/** `identifier` is new in 3.1 and missing from the types. */
+const license: LicenseObject & { identifier: string } = { name: "MIT", identifier: "MIT" };
+
 type Registry = OpenAPIHono["openAPIRegistry"];
 
 /** Builds the document. It costs some milliseconds: build it once and serve its bytes. */
@@ -29,6 +35,9 @@ export function openApiDocument(): OpenAPIObject {
   // Components first: the description of a field would leak into a component that is met there first.
   for (const schema of Object.values(quantitySchemas)) registry.register(componentName(schema), schema);
   registry.register("Problem", ProblemSchema);
+  registry.register("Window", WindowSchema);
+  registry.register("HoldTarget", HoldTargetSchema);
+  registry.register("Box", BoxSchema);
   registerProblems(registry);
   for (const described of operations) registerOperation(registry, described);
   registerService(registry);
@@ -39,8 +48,9 @@ export function openApiDocument(): OpenAPIObject {
       version: CONTRACT_VERSION,
       description:
         "Recommends dry-dropper setups from open-channel hydraulics and the force balance of the rig. Every computation is a POST that stores nothing. A quantity says its unit; a physical no (drowned, on the bed) is an answer with status 200; everything else that is not an answer is a problem document (RFC 9457).",
-      license: { name: "MIT" },
+      license,
     },
+    security: [],
     servers: [{ url: "/", description: "The host that serves this document." }],
     tags: [
       { name: "compute", description: "Computations: the same request gives the same answer." },

@@ -25,7 +25,7 @@ import { observationOf, UnitsSchema, WaterSchema } from "../schemas/water.js";
 /** The most steps times points of line that one call may ask for. */
 export const MAX_DRIFT_WORK = 500_000;
 
-const WindowSchema = z
+export const WindowSchema = z
   .strictObject({
     low: quantity("length", "Lower edge, a height above the bed.", 0, 50, "m"),
     high: quantity("length", "Upper edge, a height above the bed.", 0, 50, "m"),

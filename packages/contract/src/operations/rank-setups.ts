@@ -67,7 +67,9 @@ const Response = z
     candidates: z.number().int().min(0).max(1e9),
     refused: z
       .array(
-        z.strictObject({ reason: RefusalSchema, count: z.number().int().min(0).max(1e9) }).openapi("Refused"),
+        z
+          .strictObject({ reason: RefusalSchema, count: z.number().int().min(0).max(1e9) })
+          .openapi("Refused", { description: "How many candidates one limit ruled out." }),
       )
       .openapi({ description: "Candidates that a hard limit ruled out." }),
     window: z

@@ -22,7 +22,7 @@ function component<D extends Dimension>(dimension: D, id: string) {
   const units = Object.keys(dimensions[dimension]) as [Unit<D>, ...Unit<D>[]];
   const schema = z
     .strictObject({ value: z.number().min(-largest).max(largest), unit: z.enum(units) })
-    .openapi(id, { description: `A ${dimension}, in ${units.join(", ")}.` });
+    .openapi(id, { description: `${id}, in ${units.join(", ")}.` });
   facts.set(schema, { dimension, range: undefined });
   return schema;
 }

@@ -31,7 +31,7 @@ export const SettlingSchema = z
       .strictObject({ settles: z.enum(["no"]) })
       .openapi("NeverSettles", { description: "Not within this run." }),
   ])
-  .openapi("Settling");
+  .openapi("Settling", { description: "Whether the rig settles within the run, and when." });
 
 export const DriftSchema = z
   .strictObject({

@@ -18,9 +18,15 @@ export const HeldPointSchema = z
 
 export const HoldTargetSchema = z
   .discriminatedUnion("reach", [
-    z.strictObject({ reach: z.enum(["held"]), point: HeldPointSchema }).openapi("HoldReached"),
-    z.strictObject({ reach: z.enum(["unneeded"]) }).openapi("HoldUnneeded"),
-    z.strictObject({ reach: z.enum(["unreachable"]), reason: z.string() }).openapi("HoldUnreachable"),
+    z
+      .strictObject({ reach: z.enum(["held"]), point: HeldPointSchema })
+      .openapi("HoldReached", { description: "This pull does it." }),
+    z
+      .strictObject({ reach: z.enum(["unneeded"]) })
+      .openapi("HoldUnneeded", { description: "It drifts so with nothing held." }),
+    z
+      .strictObject({ reach: z.enum(["unreachable"]), reason: z.string() })
+      .openapi("HoldUnreachable", { description: "No pull does it." }),
   ])
   .openapi("HoldTarget", { description: "The pull that does it, that none is needed, or why none does." });
 

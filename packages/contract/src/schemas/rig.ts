@@ -21,27 +21,39 @@ import { at } from "../refusal.js";
 import { FloatBodySchema, floatOf, LineBodySchema, lineOf, SinkerBodySchema, sinkerOf } from "./bodies.js";
 import { DrySchema, dryOf, NymphSchema, nymphOf, ShotSchema, TippetSchema, tippetOf } from "./tackle.js";
 
-const DryFloat = z.strictObject({ kind: z.enum(["dry"]), ...DrySchema.shape }).openapi("DryFloat");
-const NymphSinker = z.strictObject({ kind: z.enum(["nymph"]), ...NymphSchema.shape }).openapi("NymphSinker");
+const DryFloat = z
+  .strictObject({ kind: z.enum(["dry"]), ...DrySchema.shape })
+  .openapi("DryFloat", { description: "A dry fly by name." });
+const NymphSinker = z
+  .strictObject({ kind: z.enum(["nymph"]), ...NymphSchema.shape })
+  .openapi("NymphSinker", { description: "A nymph by name." });
 const TippetLine = z
   .strictObject({
     kind: z.enum(["tippet"]),
     length: quantity("length", "Length.", 0.01, 10, "m"),
     ...TippetSchema.shape,
   })
-  .openapi("TippetLine");
+  .openapi("TippetLine", { description: "A length of tippet by name." });
 
-const FloatSchema = z.discriminatedUnion("kind", [DryFloat, FloatBodySchema]).openapi("Float");
-const LineSchema = z.discriminatedUnion("kind", [TippetLine, LineBodySchema]).openapi("Line");
+const FloatSchema = z
+  .discriminatedUnion("kind", [DryFloat, FloatBodySchema])
+  .openapi("Float", { description: "What floats, by name or measured." });
+const LineSchema = z
+  .discriminatedUnion("kind", [TippetLine, LineBodySchema])
+  .openapi("Line", { description: "What the sinker hangs on, by name or measured." });
 const SinkerSchema = z
   .discriminatedUnion("kind", [NymphSinker, ShotSchema, SinkerBodySchema])
-  .openapi("Sinker");
+  .openapi("Sinker", { description: "What hangs, by name or measured." });
 
 export const RigSchema = z
   .strictObject({
     float: FloatSchema,
     sections: z
-      .array(z.strictObject({ line: LineSchema, sinker: SinkerSchema }).openapi("Section"))
+      .array(
+        z
+          .strictObject({ line: LineSchema, sinker: SinkerSchema })
+          .openapi("Section", { description: "A line and the sinker at its lower end." }),
+      )
       .min(1)
       .max(10)
       .openapi({ description: "From the float down: a line and the sinker at its lower end." }),

@@ -19,13 +19,39 @@ const TiedSchema = z
 
 const ForceNameSchema = z
   .enum(["sinker-weight", "sinker-drag", "line-drag", "float-drag"])
-  .openapi("ForceName");
+  .openapi("ForceName", { description: "A force on the rig." });
+
+const CautionSchema = z
+  .strictObject({
+    code: z.enum([
+      "two-flies-rule-unknown",
+      "leader-strength-unknown",
+      "margin-below-least",
+      "margin-thin",
+      "leans-far",
+      "towed-fast",
+      "splash-on-glassy-water",
+      "does-not-settle",
+      "touches-bed",
+      "drowns",
+      "close-to-bed",
+      "longer-than-deep",
+      "outside-window",
+      "dropper-may-outlast-leader",
+    ]),
+    text: z.string(),
+  })
+  .openapi("Caution", { description: "Something to watch, with a stable code." });
 
 const WhySchema = z
   .strictObject({
     dominant: ForceNameSchema,
     forces: z
-      .array(z.strictObject({ name: ForceNameSchema, size: q.force }).openapi("NamedForce"))
+      .array(
+        z
+          .strictObject({ name: ForceNameSchema, size: q.force })
+          .openapi("NamedForce", { description: "A force and its size." }),
+      )
       .openapi({ description: "On the settled rig, the greatest first." }),
     text: z.string(),
   })
@@ -60,7 +86,7 @@ export const SetupSchema = z
     landAbove: q.length
       .openapi({ description: "How far upstream of the fish to land the dry; absent when it never settles." })
       .optional(),
-    cautions: z.array(z.strictObject({ code: z.string(), text: z.string() }).openapi("Caution")),
+    cautions: z.array(CautionSchema),
     why: WhySchema,
     next: ChangeSchema.optional(),
   })

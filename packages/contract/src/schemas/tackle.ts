@@ -65,7 +65,7 @@ const BeadSchema = z
       .optional()
       .openapi({ description: "Slotted for tungsten, else drilled." }),
   })
-  .openapi("Bead");
+  .openapi("Bead", { description: "A bead behind the eye of the hook." });
 
 const UnderbodySchema = z
   .strictObject({
