@@ -11,23 +11,43 @@ export interface Source {
 }
 
 export type SourceKey =
+  | "ArcementSchneider1989"
+  | "Bathurst1985"
+  | "Bray1979"
   | "BrownLawler2003"
   | "CGPM1901"
+  | "Chow1959"
   | "Coles1956"
   | "CommonPractice"
+  | "Cowan1956"
+  | "DLMF"
+  | "Ferguson2007"
   | "FritschCarlson1980"
+  | "Griffiths1981"
+  | "Hey1979"
   | "Hoerner1965"
   | "HughesDill1990"
-  | "ISO748"
   | "IAPWS1994"
   | "IAPWS2011"
+  | "ISO1100"
+  | "ISO748"
+  | "Jarrett1984"
   | "JCGM100"
   | "Katul2002"
+  | "Keulegan1938"
   | "Lamb1932"
+  | "LeopoldMaddock1953"
+  | "LeopoldWolman1957"
+  | "Limerinos1970"
+  | "Maynord1991"
   | "NezuNakagawa1993"
   | "NezuRodi1986"
   | "OurAssumption"
   | "Pode1951"
+  | "Rantz1982"
+  | "RickenmannRecking2011"
+  | "Strickler1923"
+  | "Subramanya2008"
   | "SuckerBrauer1975"
   | "Wentworth1922"
   | "Yang2004"
@@ -42,6 +62,24 @@ const record = (authors: string, year: number | null, title: string, access: Sou
 
 /** Every source that the code cites, by key. */
 export const sources: Readonly<Record<SourceKey, Source>> = {
+  ArcementSchneider1989: record(
+    "Arcement, G. J.; Schneider, V. R.",
+    1989,
+    "Guide for selecting Manning's roughness coefficients for natural channels and flood plains, USGS Water-Supply Paper 2339",
+    "second-hand",
+  ),
+  Bathurst1985: record(
+    "Bathurst, J. C.",
+    1985,
+    "Flow resistance estimation in mountain rivers, J. Hydraul. Eng. 111(4):625-643",
+    "second-hand",
+  ),
+  Bray1979: record(
+    "Bray, D. I.",
+    1979,
+    "Estimating average velocity in gravel-bed rivers, J. Hydraul. Div. ASCE 105(HY9):1103-1122",
+    "second-hand",
+  ),
   BrownLawler2003: record(
     "Brown, P. P.; Lawler, D. F.",
     2003,
@@ -54,6 +92,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "Standard acceleration of gravity, 9.80665 m/s2",
     "from-memory",
   ),
+  Chow1959: record("Chow, V. T.", 1959, "Open-Channel Hydraulics, Table 5-6 and ch. 9-10", "second-hand"),
   Coles1956: record(
     "Coles, D.",
     1956,
@@ -61,11 +100,41 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "second-hand",
   ),
   CommonPractice: record("-", null, "Common practice of the trade, no source", "common-practice"),
+  Cowan1956: record(
+    "Cowan, W. L.",
+    1956,
+    "Estimating hydraulic roughness coefficients, Agric. Eng. 37(7):473-475",
+    "second-hand",
+  ),
+  DLMF: record(
+    "NIST",
+    2010,
+    "Digital Library of Mathematical Functions, sec. 8.17 incomplete beta functions",
+    "from-memory",
+  ),
+  Ferguson2007: record(
+    "Ferguson, R.",
+    2007,
+    "Flow resistance equations for gravel- and boulder-bed streams, Water Resour. Res. 43:W05427",
+    "second-hand",
+  ),
   FritschCarlson1980: record(
     "Fritsch, F. N.; Carlson, R. E.",
     1980,
     "Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17(2):238-246",
     "from-memory",
+  ),
+  Griffiths1981: record(
+    "Griffiths, G. A.",
+    1981,
+    "Flow resistance in coarse gravel bed rivers, J. Hydraul. Div. ASCE 107(HY7):899-918",
+    "second-hand",
+  ),
+  Hey1979: record(
+    "Hey, R. D.",
+    1979,
+    "Flow resistance in gravel-bed rivers, J. Hydraul. Div. ASCE 105(HY4):365-379",
+    "second-hand",
   ),
   Hoerner1965: record("Hoerner, S. F.", 1965, "Fluid-Dynamic Drag, ch. 3", "second-hand"),
   HughesDill1990: record(
@@ -73,6 +142,12 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     1990,
     "Position choice by drift-feeding salmonids, Can. J. Fish. Aquat. Sci. 47:2039-2048",
     "second-hand",
+  ),
+  ISO1100: record(
+    "ISO",
+    2010,
+    "ISO 1100-2 Hydrometry - Determination of the stage-discharge relationship",
+    "from-memory",
   ),
   ISO748: record(
     "ISO",
@@ -82,6 +157,12 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   ),
   IAPWS1994: record("IAPWS", 2014, "R1-76(2014) Surface tension of ordinary water substance", "second-hand"),
   IAPWS2011: record("IAPWS", 2011, "SR6-08(2011) Properties of liquid water at 0.1 MPa", "second-hand"),
+  Jarrett1984: record(
+    "Jarrett, R. D.",
+    1984,
+    "Hydraulics of high-gradient streams, J. Hydraul. Eng. 110(11):1519-1539",
+    "second-hand",
+  ),
   JCGM100: record(
     "Joint Committee for Guides in Metrology",
     2008,
@@ -94,11 +175,41 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "A mixing layer theory for flow resistance in shallow streams, Water Resour. Res. 38(11):1250",
     "from-memory",
   ),
+  Keulegan1938: record(
+    "Keulegan, G. H.",
+    1938,
+    "Laws of turbulent flow in open channels, J. Res. Natl. Bur. Stand. 21:707-741",
+    "second-hand",
+  ),
   Lamb1932: record(
     "Lamb, H.",
     1932,
     "Hydrodynamics, added mass of a sphere and of a circular cylinder, art. 68 and 92",
     "from-memory",
+  ),
+  LeopoldMaddock1953: record(
+    "Leopold, L. B.; Maddock, T.",
+    1953,
+    "The hydraulic geometry of stream channels and some physiographic implications, USGS Prof. Paper 252",
+    "second-hand",
+  ),
+  LeopoldWolman1957: record(
+    "Leopold, L. B.; Wolman, M. G.",
+    1957,
+    "River channel patterns: braided, meandering and straight, USGS Prof. Paper 282-B",
+    "second-hand",
+  ),
+  Limerinos1970: record(
+    "Limerinos, J. T.",
+    1970,
+    "Determination of the Manning coefficient from measured bed roughness in natural channels, USGS Water-Supply Paper 1898-B",
+    "second-hand",
+  ),
+  Maynord1991: record(
+    "Maynord, S. T.",
+    1991,
+    "Flow resistance of riprap, J. Hydraul. Eng. 117(6):687-696",
+    "second-hand",
   ),
   NezuNakagawa1993: record("Nezu, I.; Nakagawa, H.", 1993, "Turbulence in Open-Channel Flows", "from-memory"),
   NezuRodi1986: record(
@@ -118,6 +229,30 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     1951,
     "Tables for computing the equilibrium configuration of a flexible cable in a uniform stream, DTMB 687",
     "second-hand",
+  ),
+  Rantz1982: record(
+    "Rantz, S. E.",
+    1982,
+    "Measurement and computation of streamflow, USGS Water-Supply Paper 2175",
+    "second-hand",
+  ),
+  RickenmannRecking2011: record(
+    "Rickenmann, D.; Recking, A.",
+    2011,
+    "Evaluation of flow resistance in gravel-bed rivers through a large field data set, Water Resour. Res. 47:W07538",
+    "second-hand",
+  ),
+  Strickler1923: record(
+    "Strickler, A.",
+    1923,
+    "Contributions to the question of a velocity formula and roughness data for streams, channels and closed pipelines",
+    "second-hand",
+  ),
+  Subramanya2008: record(
+    "Subramanya, K.",
+    2008,
+    "Engineering Hydrology, sec. 4.4 and example 4.1",
+    "from-memory",
   ),
   SuckerBrauer1975: record(
     "Sucker, D.; Brauer, H.",

@@ -4,6 +4,7 @@ import { QuantityError } from "./errors.js";
 import type {
   Celsius,
   CubicMetres,
+  CubicMetresPerSecond,
   DepthBelowSurface,
   HeightAboveBed,
   Kilograms,
@@ -16,6 +17,7 @@ import type {
   PerSecond,
   Radians,
   Seconds,
+  SquareMetres,
   SquareMetresPerSecond,
 } from "./quantity.js";
 
@@ -37,6 +39,13 @@ export const feet: Constructor<Metres> = scaled("feet", 0.3048);
 export const inches: Constructor<Metres> = scaled("inches", 0.0254);
 export const cubicMetres: Constructor<CubicMetres> = scaled("cubic metres", 1);
 export const cubicMillimetres: Constructor<CubicMetres> = scaled("cubic millimetres", 1, 1e9);
+export const squareMetres: Constructor<SquareMetres> = scaled("square metres", 1);
+export const cubicMetresPerSecond: Constructor<CubicMetresPerSecond> = scaled("cubic metres per second", 1);
+/** Cubic feet per second, 0.3048³ m³/s exactly. @example cubicFeetPerSecond(100) // => 2.8316847 */
+export const cubicFeetPerSecond: Constructor<CubicMetresPerSecond> = scaled(
+  "cubic feet per second",
+  0.3048 ** 3,
+);
 export const seconds: Constructor<Seconds> = scaled("seconds", 1);
 export const perSecond: Constructor<PerSecond> = scaled("per second", 1);
 export const metresPerSecond: Constructor<MetresPerSecond> = scaled("metres per second", 1);

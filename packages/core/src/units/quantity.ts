@@ -8,6 +8,8 @@ export type Quantity<D extends string> = number & { readonly [dimension]: D };
 
 export type Metres = Quantity<"length">;
 export type CubicMetres = Quantity<"volume">;
+export type SquareMetres = Quantity<"area">;
+export type CubicMetresPerSecond = Quantity<"discharge">;
 export type Seconds = Quantity<"time">;
 export type PerSecond = Quantity<"rate">;
 export type MetresPerSecond = Quantity<"speed">;
