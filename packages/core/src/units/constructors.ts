@@ -5,6 +5,7 @@ import type {
   Celsius,
   CubicMetres,
   CubicMetresPerSecond,
+  CubicMetresPerSecond,
   DepthBelowSurface,
   HeightAboveBed,
   Kilograms,
@@ -14,11 +15,14 @@ import type {
   Newtons,
   NewtonsPerMetre,
   PascalSeconds,
+  Pascals,
   PerSecond,
   Radians,
   Seconds,
   SquareMetres,
+  SquareMetres,
   SquareMetresPerSecond,
+  Watts,
 } from "./quantity.js";
 
 type Constructor<Q> = (value: number) => Q;
@@ -37,6 +41,7 @@ export const millimetres: Constructor<Metres> = scaled("millimetres", 1, 1000);
 export const feet: Constructor<Metres> = scaled("feet", 0.3048);
 /** Inches, 0.0254 m exactly. @example inches(18) // => 0.4572 */
 export const inches: Constructor<Metres> = scaled("inches", 0.0254);
+export const squareMetres: Constructor<SquareMetres> = scaled("square metres", 1);
 export const cubicMetres: Constructor<CubicMetres> = scaled("cubic metres", 1);
 export const cubicMillimetres: Constructor<CubicMetres> = scaled("cubic millimetres", 1, 1e9);
 export const squareMetres: Constructor<SquareMetres> = scaled("square metres", 1);
@@ -51,6 +56,12 @@ export const perSecond: Constructor<PerSecond> = scaled("per second", 1);
 export const metresPerSecond: Constructor<MetresPerSecond> = scaled("metres per second", 1);
 /** @example feetPerSecond(3) // => 0.9144 */
 export const feetPerSecond: Constructor<MetresPerSecond> = scaled("feet per second", 0.3048);
+export const cubicMetresPerSecond: Constructor<CubicMetresPerSecond> = scaled("cubic metres per second", 1);
+/** Cubic feet per second, 0.3048³ m³/s exactly. @example cubicFeetPerSecond(400) // => 11.3267 */
+export const cubicFeetPerSecond: Constructor<CubicMetresPerSecond> = scaled(
+  "cubic feet per second",
+  0.3048 ** 3,
+);
 export const kilograms: Constructor<Kilograms> = scaled("kilograms", 1);
 export const grams: Constructor<Kilograms> = scaled("grams", 1, 1000);
 export const milligrams: Constructor<Kilograms> = scaled("milligrams", 1, 1e6);
@@ -64,6 +75,8 @@ export const newtons: Constructor<Newtons> = scaled("newtons", 1);
 export const millinewtons: Constructor<Newtons> = scaled("millinewtons", 1, 1000);
 /** Pounds-force, 0.45359237 kg times standard gravity. @example poundsForce(1) // => 4.4482216 */
 export const poundsForce: Constructor<Newtons> = scaled("pounds-force", 0.45359237 * 9.80665);
+export const pascals: Constructor<Pascals> = scaled("pascals", 1);
+export const watts: Constructor<Watts> = scaled("watts", 1);
 export const newtonsPerMetre: Constructor<NewtonsPerMetre> = scaled("newtons per metre", 1);
 export const pascalSeconds: Constructor<PascalSeconds> = scaled("pascal seconds", 1);
 export const squareMetresPerSecond: Constructor<SquareMetresPerSecond> = scaled(

@@ -7,7 +7,9 @@ declare const datum: unique symbol;
 export type Quantity<D extends string> = number & { readonly [dimension]: D };
 
 export type Metres = Quantity<"length">;
+export type SquareMetres = Quantity<"area">;
 export type CubicMetres = Quantity<"volume">;
+export type CubicMetresPerSecond = Quantity<"discharge">;
 export type SquareMetres = Quantity<"area">;
 export type CubicMetresPerSecond = Quantity<"discharge">;
 export type Seconds = Quantity<"time">;
@@ -16,6 +18,8 @@ export type MetresPerSecond = Quantity<"speed">;
 export type Kilograms = Quantity<"mass">;
 export type KilogramsPerCubicMetre = Quantity<"density">;
 export type Newtons = Quantity<"force">;
+export type Pascals = Quantity<"stress">;
+export type Watts = Quantity<"power">;
 export type NewtonsPerMetre = Quantity<"surface-tension">;
 export type PascalSeconds = Quantity<"dynamic-viscosity">;
 export type SquareMetresPerSecond = Quantity<"kinematic-viscosity">;
