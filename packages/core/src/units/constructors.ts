@@ -5,7 +5,6 @@ import type {
   Celsius,
   CubicMetres,
   CubicMetresPerSecond,
-  CubicMetresPerSecond,
   DepthBelowSurface,
   HeightAboveBed,
   Kilograms,
@@ -19,7 +18,6 @@ import type {
   PerSecond,
   Radians,
   Seconds,
-  SquareMetres,
   SquareMetres,
   SquareMetresPerSecond,
   Watts,
@@ -44,7 +42,6 @@ export const inches: Constructor<Metres> = scaled("inches", 0.0254);
 export const squareMetres: Constructor<SquareMetres> = scaled("square metres", 1);
 export const cubicMetres: Constructor<CubicMetres> = scaled("cubic metres", 1);
 export const cubicMillimetres: Constructor<CubicMetres> = scaled("cubic millimetres", 1, 1e9);
-export const squareMetres: Constructor<SquareMetres> = scaled("square metres", 1);
 export const cubicMetresPerSecond: Constructor<CubicMetresPerSecond> = scaled("cubic metres per second", 1);
 /** Cubic feet per second, 0.3048³ m³/s exactly. @example cubicFeetPerSecond(100) // => 2.8316847 */
 export const cubicFeetPerSecond: Constructor<CubicMetresPerSecond> = scaled(
@@ -56,12 +53,6 @@ export const perSecond: Constructor<PerSecond> = scaled("per second", 1);
 export const metresPerSecond: Constructor<MetresPerSecond> = scaled("metres per second", 1);
 /** @example feetPerSecond(3) // => 0.9144 */
 export const feetPerSecond: Constructor<MetresPerSecond> = scaled("feet per second", 0.3048);
-export const cubicMetresPerSecond: Constructor<CubicMetresPerSecond> = scaled("cubic metres per second", 1);
-/** Cubic feet per second, 0.3048³ m³/s exactly. @example cubicFeetPerSecond(400) // => 11.3267 */
-export const cubicFeetPerSecond: Constructor<CubicMetresPerSecond> = scaled(
-  "cubic feet per second",
-  0.3048 ** 3,
-);
 export const kilograms: Constructor<Kilograms> = scaled("kilograms", 1);
 export const grams: Constructor<Kilograms> = scaled("grams", 1, 1000);
 export const milligrams: Constructor<Kilograms> = scaled("milligrams", 1, 1e6);
