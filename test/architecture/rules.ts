@@ -2,7 +2,7 @@
 import ts from "typescript";
 
 /** In import order: a room imports only from rooms before it. */
-export const ROOMS =
+export const ROOMS: readonly string[] =
   "units sources numerics water channel column forces tackle rig drift lie setup check outing".split(" ");
 
 const IMPURE = new Set(

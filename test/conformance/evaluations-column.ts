@@ -88,22 +88,23 @@ function turbulence(i: Inputs) {
 const twoPoint = (column: Column) => (overMean(column, 0.2) + overMean(column, 0.8)) / 2;
 
 export const columnEvaluations = {
-  "mean over surface": (i: Inputs) => unitColumn(i).surfaceRatio,
-  "mean over surface, bed": (i: Inputs) => bedColumn(i).surfaceRatio,
-  "height of the mean over depth": (i: Inputs) => unitColumn(i).heightOfMean,
-  "depth of the mean over depth": (i: Inputs) => 1 - unitColumn(i).heightOfMean,
-  "speed over mean at a fraction of the depth": (i: Inputs) => overMean(unitColumn(i), number(i, "fraction")),
-  "two-point mean less six-tenths speed": (i: Inputs) => {
+  "mean over surface": (i: Inputs): number => unitColumn(i).surfaceRatio,
+  "mean over surface, bed": (i: Inputs): number => bedColumn(i).surfaceRatio,
+  "height of the mean over depth": (i: Inputs): number => unitColumn(i).heightOfMean,
+  "depth of the mean over depth": (i: Inputs): number => 1 - unitColumn(i).heightOfMean,
+  "speed over mean at a fraction of the depth": (i: Inputs): number =>
+    overMean(unitColumn(i), number(i, "fraction")),
+  "two-point mean less six-tenths speed": (i: Inputs): number => {
     const column = unitColumn(i);
     return twoPoint(column) - overMean(column, 0.6);
   },
-  "excess of the six-tenths speed over the mean, u*/κ": (i: Inputs) => {
+  "excess of the six-tenths speed over the mean, u*/κ": (i: Inputs): number => {
     const column = unitColumn(i);
     return ((overMean(column, 0.6) - 1) * column.meanSpeed * 0.41) / column.shearVelocity;
   },
-  "log law nearest to the list, speed over mean": (i: Inputs) =>
+  "log law nearest to the list, speed over mean": (i: Inputs): number =>
     overMean(bestLogLaw(numbers(i, "fractions"), numbers(i, "speeds")), number(i, "fraction")),
-  "mean of a measured list": (i: Inputs) => {
+  "mean of a measured list": (i: Inputs): number => {
     const speeds = numbers(i, "speeds");
     const points = numbers(i, "fractions").map((f, n) => ({
       heightAboveBed: heightAboveBed(1 - f),
@@ -111,26 +112,26 @@ export const columnEvaluations = {
     }));
     return waterColumn({ depth: metres(1), points }).meanSpeed;
   },
-  "widest channel with a dip, depths": (_: Inputs) => widestDip(),
-  "mixing layer, mean over u*": (i: Inputs) => {
+  "widest channel with a dip, depths": (_: Inputs): number => widestDip(),
+  "mixing layer, mean over u*": (i: Inputs): number => {
     const bed = { d84: metres(1 / number(i, "submergence")) };
     const column = waterColumn({ ...unit, bed, law: "mixing-layer" });
     return column.meanSpeed / column.shearVelocity;
   },
-  "log law, mean over u*": (i: Inputs) => {
+  "log law, mean over u*": (i: Inputs): number => {
     const column = unitColumn(i);
     return column.meanSpeed / column.shearVelocity;
   },
-  "turbulence along over u*": (i: Inputs) => turbulence(i).along,
-  "turbulent energy over u*² at the bed": (_: Inputs) => {
+  "turbulence along over u*": (i: Inputs): number => turbulence(i).along,
+  "turbulent energy over u*² at the bed": (_: Inputs): number => {
     const { along, across, upright } = turbulenceIntensity(metresPerSecond(1), 0);
     return (along ** 2 + across ** 2 + upright ** 2) / 2;
   },
-  "lower half over surface, bed": (i: Inputs) => {
+  "lower half over surface, bed": (i: Inputs): number => {
     const column = bedColumn(i);
     return layerRatio(column, 0, column.depth / 2);
   },
-  "lower half over surface, D84": (i: Inputs) => {
+  "lower half over surface, D84": (i: Inputs): number => {
     const column = bedColumn({ ...i, bed: "boulder" }, { bed: { d84: metres(number(i, "d84")) } });
     return layerRatio(column, 0, column.depth / 2);
   },

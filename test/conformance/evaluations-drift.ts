@@ -127,24 +127,24 @@ function lawOf(law: string): Partial<Observation> {
 
 /** A named quantity of a settled rig. */
 const quantities = {
-  "drift speed, m/s": (s: Settled) => s.driftSpeed,
-  "speed of the water past it, m/s": (s: Settled) => -s.slip,
-  "height of the sinker, m": (s: Settled) => s.sinkers.at(-1)?.heightAboveBed ?? Number.NaN,
-  "drop, m": (s: Settled) => s.sinkers.at(-1)?.depthBelowSurface ?? Number.NaN,
-  "set downstream, m": (s: Settled) => s.sinkers.at(-1)?.downstreamOfFloat ?? Number.NaN,
-  "drop over length": (s: Settled, i: Inputs) =>
+  "drift speed, m/s": (s: Settled): number => s.driftSpeed,
+  "speed of the water past it, m/s": (s: Settled): number => -s.slip,
+  "height of the sinker, m": (s: Settled): number => s.sinkers.at(-1)?.heightAboveBed ?? Number.NaN,
+  "drop, m": (s: Settled): number => s.sinkers.at(-1)?.depthBelowSurface ?? Number.NaN,
+  "set downstream, m": (s: Settled): number => s.sinkers.at(-1)?.downstreamOfFloat ?? Number.NaN,
+  "drop over length": (s: Settled, i: Inputs): number =>
     (s.sinkers.at(-1)?.depthBelowSurface ?? Number.NaN) / number(i, "length"),
-  "set downstream over length": (s: Settled, i: Inputs) =>
+  "set downstream over length": (s: Settled, i: Inputs): number =>
     (s.sinkers.at(-1)?.downstreamOfFloat ?? Number.NaN) / number(i, "length"),
-  "lean, degrees": (s: Settled) => s.lean / degrees(1),
-  "chord from the stream, degrees": (s: Settled) => 90 - Math.abs(s.lean) / degrees(1),
-  "excess, m/s": (s: Settled) => s.sinkers.at(-1)?.excess ?? Number.NaN,
-  "tow, N": (s: Settled) => s.tow,
-  "load, N": (s: Settled) => s.load,
-  "tension at the float, N": (s: Settled) => Math.hypot(s.tow, s.load),
-  "tension at the sinker, N": (s: Settled) => s.sinkers.at(-1)?.tension ?? Number.NaN,
-  "angle at the float, degrees": (s: Settled) => Math.atan2(s.load, Math.abs(s.tow)) / degrees(1),
-  "draft, m": (s: Settled) => s.draft,
+  "lean, degrees": (s: Settled): number => s.lean / degrees(1),
+  "chord from the stream, degrees": (s: Settled): number => 90 - Math.abs(s.lean) / degrees(1),
+  "excess, m/s": (s: Settled): number => s.sinkers.at(-1)?.excess ?? Number.NaN,
+  "tow, N": (s: Settled): number => s.tow,
+  "load, N": (s: Settled): number => s.load,
+  "tension at the float, N": (s: Settled): number => Math.hypot(s.tow, s.load),
+  "tension at the sinker, N": (s: Settled): number => s.sinkers.at(-1)?.tension ?? Number.NaN,
+  "angle at the float, degrees": (s: Settled): number => Math.atan2(s.load, Math.abs(s.tow)) / degrees(1),
+  "draft, m": (s: Settled): number => s.draft,
 } as const;
 
 export type SettledQuantity = keyof typeof quantities;
@@ -161,6 +161,6 @@ function isQuantity(name: string): name is SettledQuantity {
 }
 
 export const driftEvaluations = {
-  "held line in a uniform stream": (i: Inputs) => quantityOf(i, towed(i)),
-  "settled rig": (i: Inputs) => quantityOf(i, wholeRig(i)),
+  "held line in a uniform stream": (i: Inputs): number => quantityOf(i, towed(i)),
+  "settled rig": (i: Inputs): number => quantityOf(i, wholeRig(i)),
 } as const;

@@ -37,8 +37,8 @@ function settlingSpeed(i: Inputs): number {
 }
 
 export const forceEvaluations = {
-  "drag coefficient of a sphere": (i: Inputs) => sphereDrag(number(i, "reynolds")),
-  "drag coefficient of a cylinder": (i: Inputs) => cylinderDrag(number(i, "reynolds")),
-  "settling speed of a sphere, m/s": settlingSpeed,
-  "settling speed of a sphere, ft/s": (i: Inputs) => settlingSpeed(i) / 0.3048,
+  "drag coefficient of a sphere": (i: Inputs): number => sphereDrag(number(i, "reynolds")),
+  "drag coefficient of a cylinder": (i: Inputs): number => cylinderDrag(number(i, "reynolds")),
+  "settling speed of a sphere, m/s": (i: Inputs): number => settlingSpeed(i),
+  "settling speed of a sphere, ft/s": (i: Inputs): number => settlingSpeed(i) / 0.3048,
 } as const;

@@ -6,13 +6,17 @@ import { forceEvaluations } from "./evaluations-forces.js";
 import { lieEvaluations } from "./evaluations-lie.js";
 import { waterEvaluations } from "./evaluations-water.js";
 
-const all = {
+export type Evaluation =
+  | keyof typeof waterEvaluations
+  | keyof typeof forceEvaluations
+  | keyof typeof columnEvaluations
+  | keyof typeof driftEvaluations
+  | keyof typeof lieEvaluations;
+
+export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number>> = {
   ...waterEvaluations,
   ...forceEvaluations,
   ...columnEvaluations,
   ...driftEvaluations,
   ...lieEvaluations,
 };
-
-export type Evaluation = keyof typeof all;
-export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number>> = all;
