@@ -12,6 +12,7 @@ export interface Source {
 
 export type SourceKey =
   | "ArcementSchneider1989"
+  | "ASCE1963"
   | "Bathurst1985"
   | "Bray1979"
   | "BrownLawler2003"
@@ -67,6 +68,12 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     1989,
     "Guide for selecting Manning's roughness coefficients for natural channels and flood plains, USGS Water-Supply Paper 2339",
     "second-hand",
+  ),
+  ASCE1963: record(
+    "ASCE Task Force on Friction Factors in Open Channels",
+    1963,
+    "Friction factors in open channels, J. Hydraul. Div. 89(HY2):97-143 (Colebrook's law with 4 R for the diameter)",
+    "from-memory",
   ),
   Bathurst1985: record(
     "Bathurst, J. C.",
