@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { waterColumn } from "../column/index.js";
+import { speedAt, waterColumn } from "../column/index.js";
 import { float, line, sinker } from "../forces/index.js";
 import { rig } from "../rig/index.js";
 import {
@@ -12,7 +12,8 @@ import {
   millimetres,
   newtons,
 } from "../units/index.js";
-import { dragFreeTime, hold } from "./held.js";
+import { fished, rigOf } from "./directions.fixture.js";
+import { dragFreeTime, hold, holdInStep, slowerThanFoam } from "./held.js";
 import { settle } from "./settled.js";
 
 const dry = float({
@@ -56,6 +57,7 @@ describe("holding back over boulders", () => {
     const { point } = held.inStep;
     expect(Math.abs(point.excess)).toBeLessThan(1e-5);
     expect(point.slip).toBeLessThan(held.free.slip);
+    expect(slowerThanFoam(point)).toBe(boulders.surfaceSpeed - point.driftSpeed);
     const settled = settle(hung, boulders, { held: point.force });
     expect(Math.abs(settled.driftSpeed / point.driftSpeed - 1)).toBeLessThan(1e-9);
   });
@@ -65,6 +67,70 @@ describe("holding back over boulders", () => {
     if (halvedExcess.reach !== "held" || inStep.reach !== "held") throw new Error("not held");
     expect(Math.abs(halvedExcess.point.excess / (free.sinkers[0]?.excess ?? 0) - 0.5)).toBeLessThan(1e-4);
     expect(halvedExcess.point.force).toBeLessThan(inStep.point.force);
+  });
+});
+
+describe("holding back many rigs that hang", () => {
+  const all = Array.from({ length: 110 }, (_, seed) => fished(seed))
+    .map((it) => ({ it, made: rigOf(it), held: hold(rigOf(it), it.column, { points: 5 }) }))
+    .filter(({ held }) => held.free.regime === "hanging");
+  const degrees = (lean: number): number => (Math.abs(lean) * 180) / Math.PI;
+
+  test("each point found is a steady state with the excess asked for, a millionth of the surface speed or nearer", () => {
+    expect(all.length).toBeGreaterThan(75);
+    let found = 0;
+    for (const { it, made, held } of all) {
+      const half = (held.free.sinkers[0]?.excess ?? 0) / 2;
+      for (const [target, aim] of [
+        [held.inStep, 0],
+        [held.halvedExcess, half],
+      ] as const) {
+        if (target.reach !== "held") continue;
+        found++;
+        const again = settle(made, it.column, { held: target.point.force });
+        expect(again.driftSpeed).toBe(target.point.driftSpeed);
+        const own = speedAt(it.column, target.point.heightAboveBed);
+        expect(Math.abs(again.driftSpeed - own - aim) / it.column.surfaceSpeed).toBeLessThan(1e-6);
+      }
+    }
+    expect(found).toBeGreaterThan(110);
+  });
+
+  test("every rig within 20° of plumb can be held in step, or is so already", () => {
+    for (const { held } of all) {
+      if (degrees(held.free.lean) < 20) expect(held.inStep.reach).not.toBe("unreachable");
+    }
+  });
+
+  test("one that leans far may swing over from one steady state to another, and is said to", () => {
+    const over = all.filter(({ held }) => held.inStep.reach === "unreachable");
+    expect(over.length).toBeGreaterThan(0);
+    for (const { held } of over) {
+      expect(held.inStep).toMatchObject({ reason: expect.stringMatching(/mN the rig swings over$/) });
+      expect(degrees(held.free.lean)).toBeGreaterThan(20);
+    }
+  });
+
+  test("the drift slows with every newton", () => {
+    for (const { held } of all) {
+      held.curve.slice(1).forEach((point, i) => {
+        expect(point.driftSpeed).toBeLessThan(held.curve[i]?.driftSpeed ?? 0);
+      });
+    }
+  });
+
+  test("a wind against the stream spares some of the hold", () => {
+    let spared = 0;
+    for (const { it, made, held } of all) {
+      const wind = metresPerSecond(-3);
+      const blown = settle(made, it.column, { wind });
+      const inWind = holdInStep(made, it.column, blown, newtons(0.02), wind);
+      if (held.inStep.reach !== "held" || inWind.reach !== "held") continue;
+      // nothing where the dry sits in the film to its full height
+      expect(inWind.point.force).toBeLessThan(held.inStep.point.force + 1e-9);
+      if (inWind.point.force < held.inStep.point.force - 1e-6) spared++;
+    }
+    expect(spared).toBeGreaterThan(25);
   });
 });
 

@@ -77,9 +77,15 @@ export function hold(rig: Rig, column: Column, options: HoldOptions = {}): Held 
   return { free, curve, inStep, halvedExcess, grounds: free.grounds };
 }
 
-/** The hold that brings the lowest sinker in step, alone: what ranking needs. */
-export function holdInStep(rig: Rig, column: Column, free: Settled, greatest: Newtons): HoldTarget {
-  return target({ rig, column, wind: {} }, free, 0, greatest);
+/** The hold that brings the lowest sinker in step, alone: what ranking needs. `free` settled in the same wind. */
+export function holdInStep(
+  rig: Rig,
+  column: Column,
+  free: Settled,
+  greatest: Newtons,
+  wind?: MetresPerSecond,
+): HoldTarget {
+  return target({ rig, column, wind: wind === undefined ? {} : { wind } }, free, 0, greatest);
 }
 
 interface HeldRig {
@@ -105,9 +111,13 @@ function target({ rig, column, wind }: HeldRig, free: Settled, excess: number, g
   while (beyond(high) > 0 && high < greatest) high = Math.min(greatest, 3 * high);
   if (beyond(high) > 0)
     return { reach: "unreachable", reason: `not with ${(greatest * 1000).toPrecision(2)} mN` };
-  const force = findRoot(beyond, 0, high, 1e-7).root;
+  const force = findRoot(beyond, 0, high, 1e-9).root;
   const settled = settle(rig, column, { ...wind, held: newtons(force) });
   if (settled.regime === "drowned") return { reach: "unreachable", reason: "the float drowns before" };
+  // the root of a jump: a rig that leans far has several steady states under one pull, and leaves its own for another
+  if (Math.abs(lowestExcess(settled) - excess) > 1e-5 * column.surfaceSpeed) {
+    return { reach: "unreachable", reason: `at ${(force * 1000).toPrecision(2)} mN the rig swings over` };
+  }
   return { reach: "held", point: pointOf(settled, force) };
 }
 

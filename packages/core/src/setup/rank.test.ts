@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { waterColumn } from "../column/index.js";
 import { fishWindow } from "../lie/index.js";
 import { type Box, generalBox, tippetStrength } from "../tackle/index.js";
-import { inches, metres, metresPerSecond, newtons } from "../units/index.js";
+import { inches, metres, metresPerSecond, newtons, seconds } from "../units/index.js";
 import { type Judgement, judge, mostCandidates, type Pieces, rankSetups, type Stop } from "./index.js";
 import { inOrder } from "./judge.js";
 import { buildBodies, surveyBox } from "./shortlist.js";
@@ -217,7 +217,7 @@ describe("ties within a hundredth of the best", () => {
   });
 
   test("are no ties when one is better by a tenth", () => {
-    const better = { ...loud, effectiveSeconds: first.effectiveSeconds * 1.1 };
+    const better = { ...loud, effectiveSeconds: seconds(first.effectiveSeconds * 1.1) };
     expect(inOrder([quiet, better], "glassy")[0]).toBe(better);
   });
 });
