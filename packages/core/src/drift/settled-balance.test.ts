@@ -63,14 +63,14 @@ const step = (from: Place, slope: Place, by: number): Place => ({
   pullZ: from.pullZ + by * slope.pullZ,
 });
 
-/** The upper end of a rig clear of the bed, in `pieces` steps per section. */
+/** The upper end of a rig of which nothing but the lowest sinker may touch the bed, in `pieces` steps per section. */
 function draw(settled: Settled, { rig, column }: SeededRig, pieces: number): Place {
   const lowest = settled.sinkers.at(-1);
   let at: Place = {
     x: lowest?.downstreamOfFloat ?? Number.NaN,
     z: lowest?.heightAboveBed ?? Number.NaN,
-    pullX: 0,
-    pullZ: 0,
+    pullX: -(settled.bed?.friction ?? 0),
+    pullZ: -(settled.bed?.reaction ?? 0),
   };
   for (const { line, sinker } of [...rig.sections].reverse()) {
     const force = onSinker(sinker, settled.driftSpeed - speedProfile(column)(at.z), column);
@@ -99,6 +99,9 @@ const sample = Array.from({ length: 600 }, (_, index) => {
   return { index, seeded, settled: settle(seeded.rig, seeded.column, seeded.options) };
 });
 const clear = sample.filter(({ settled }) => settled.bed === null);
+const touching = sample.flatMap(({ settled: { bed, ...settled }, ...rest }) =>
+  bed === null ? [] : [{ ...rest, bed, settled: { ...settled, bed } }],
+);
 
 describe("a rig clear of the bed, drawn again from its lowest sinker", () => {
   test("there are enough of them", () => expect(clear.length).toBeGreaterThan(300));
@@ -119,6 +122,34 @@ describe("a rig clear of the bed, drawn again from its lowest sinker", () => {
       const push = floatDrag(settled, seeded) - (seeded.options.held ?? 0);
       expect(Math.abs(settled.tow - push), `rig ${index}`).toBeLessThan(1e-8);
     }
+  });
+});
+
+describe("a rig that touches the bed", () => {
+  test("with its lowest sinker alone, drawn again with the reaction and friction of the bed, ends at the float", () => {
+    const alone = touching.filter(
+      ({ bed, settled }) =>
+        bed.lyingLine === 0 && settled.sinkers.filter((s) => s.heightAboveBed === 0).length === 1,
+    );
+    expect(alone.length).toBeGreaterThan(10);
+    for (const { index, seeded, settled } of alone) {
+      const end = draw(settled, seeded, 1000);
+      expect(Math.hypot(end.x, end.z - seeded.column.depth), `rig ${index}, m`).toBeLessThan(1e-3);
+      const pull = Math.hypot(end.pullX - settled.tow, end.pullZ - settled.load);
+      expect(pull / Math.hypot(settled.tow, settled.load), `rig ${index}`).toBeLessThan(5e-3);
+    }
+  });
+
+  test("rubs with half the reaction against its sliding, or less where it stands", () => {
+    expect(touching.length).toBeGreaterThan(50);
+    for (const { index, bed, settled } of touching) {
+      expect(bed.reaction, `rig ${index}`).toBeGreaterThan(0);
+      expect(bed.anchored, `rig ${index}`).toBe(settled.driftSpeed === 0);
+      const share = bed.friction / (0.5 * bed.reaction);
+      if (bed.anchored) expect(Math.abs(share), `rig ${index}`).toBeLessThanOrEqual(1);
+      else expect(Math.abs(share + Math.sign(settled.driftSpeed)), `rig ${index}`).toBeLessThan(1e-12);
+    }
+    expect(new Set(touching.map(({ bed }) => bed.anchored)).size).toBe(2);
   });
 });
 
