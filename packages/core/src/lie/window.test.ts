@@ -53,6 +53,18 @@ describe("the window", () => {
     expect(window.grounds.relations).toEqual(["HughesDill1990"]);
   });
 
+  test("closes to the holding height where the water outruns the fish", () => {
+    const slow = { ...trout, greatestSpeed: metresPerSecond(0.3) };
+    const window = fishWindow(over(1), { capture: slow, holdingHeight: metres(0.5) });
+    expect(window).toMatchObject({ reach: 0, low: 0.5, high: 0.5 });
+  });
+
+  test("what is computed from prey and fish goes before what is said of the reach", () => {
+    const window = fishWindow(over(1), { capture: trout, reach: metres(0.01) });
+    expect(window.reach).toBe(fishWindow(over(1), { capture: trout }).reach);
+    expect(window.reach).not.toBe(0.01);
+  });
+
   test.each([
     [{ holdingHeight: metres(1.1) }, "holding height must be from 0 to 1 m, got 1.1"],
     [{ holdingHeight: metres(-0.1) }, "holding height"],
