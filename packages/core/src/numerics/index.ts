@@ -1,5 +1,7 @@
 /** numerics: how to find a number. Knows no water. */
+export * from "./chebyshev.js";
 export * from "./fixed-power.js";
+export * from "./gauss.js";
 export * from "./integration.js";
 export * from "./interpolation.js";
 export * from "./least.js";
