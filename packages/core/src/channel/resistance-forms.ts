@@ -10,14 +10,14 @@ import {
 } from "../units/index.js";
 
 /** Manning's n of a V/u* at a hydraulic radius: n = R^(1/6)/(√g V/u*), SI.
- *  @example manningOf(7.2349, metres(1)) // => 0.044138 */
+ *  @example manningOf(7.2349, metres(1)) // => 0.044137 */
 export function manningOf(velocityRatio: number, hydraulicRadius: Metres): number {
   requirePositive("V/u*", velocityRatio);
   requirePositive("hydraulic radius", hydraulicRadius, "m");
   return hydraulicRadius ** (1 / 6) / (Math.sqrt(standardGravity) * velocityRatio);
 }
 
-/** V/u* of a Manning's n (SI) at a hydraulic radius; f = 8/(V/u*)². @example velocityRatioOf(0.03, metres(10)) // => 15.6257 */
+/** V/u* of a Manning's n (SI) at a hydraulic radius; f = 8/(V/u*)². @example velocityRatioOf(0.03, metres(10)) // => 15.6237 */
 export function velocityRatioOf(n: number, hydraulicRadius: Metres): number {
   requirePositive("Manning's n", n);
   requirePositive("hydraulic radius", hydraulicRadius, "m");

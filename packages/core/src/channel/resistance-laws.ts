@@ -98,7 +98,7 @@ export function maynordRoughness(d90: number): number {
 
 /** n of steep streams: 0.39 S^0.38 R^−0.16 with R in feet, here converted exactly (0.3225 with R in m; 0.32 and 0.323 are printed).
  *  Slope 0.002 to 0.04, R 0.15 to 2.1 m. Too high on gentler beds. [Jarrett1984]
- *  @example jarrettRoughness(0.03, 0.3) // => 0.10317 */
+ *  @example jarrettRoughness(0.03, 0.3) // => 0.10315 */
 export function jarrettRoughness(slope: number, hydraulicRadius: number): number {
   requirePositive("slope", slope);
   requirePositive("hydraulic radius", hydraulicRadius, "m");
