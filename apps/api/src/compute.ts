@@ -7,7 +7,6 @@ import {
   MAX_BODY_BYTES,
   nonFinite,
   type Operation,
-  sayIn,
 } from "@plumbdrift/contract";
 import type { Context, Handler, MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
@@ -42,7 +41,7 @@ export function compute<Input, Result, A extends object>(
       return refuse(c, "invalid-request", detail, [...errors]);
     }
     const { input, units, wire } = decoding.body;
-    const { answer, grounds } = operation.encode(call(input), sayIn(units), input);
+    const { answer, grounds } = operation.encode(call(input), units, input);
     const hash = await digest(`${operation.id} ${ENGINE_VERSION} ${canonical(wire)}`);
     const body = { ...answer, ...footingOf(grounds, units, hash) };
     const bad = nonFinite(body);

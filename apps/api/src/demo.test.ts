@@ -39,7 +39,7 @@ describe.each(["si", "us"] as const)("the demo in %s", (units) => {
   test("lists five setups, each with why, how and what to watch", () => {
     expect(ranking.setups.map(({ place }) => place)).toEqual([1, 2, 3, 4, 5]);
     for (const { place, tied } of ranking.setups) {
-      const start = text.indexOf(`\n${place}. ${tied.dry}`);
+      const start = text.indexOf(`\n${place}. ${tied.dry.name}`);
       expect(start).toBeGreaterThan(0);
       const block = text.slice(start + 1, text.indexOf("\n\n", start + 1));
       expect(block).toMatch(/in the fish's window[\s\S]*Present: land it[\s\S]*Why: /);

@@ -1,21 +1,28 @@
 /** What each operation asks of the core: one call, from understood input to plain result. */
 
-import type { driftRig, holdRig, InputOf, rankSetups, readColumn, settleRig } from "@plumbdrift/contract";
+import type * as contract from "@plumbdrift/contract";
 import * as core from "@plumbdrift/core";
 
-export const engine = {
-  readColumn: ({ observation }: InputOf<typeof readColumn>) => core.waterColumn(observation),
-  settleRig: ({ rig, observation, options }: InputOf<typeof settleRig>) =>
-    core.settle(rig, core.waterColumn(observation), options),
-  driftRig: ({ rig, observation, lie, options }: InputOf<typeof driftRig>) => {
+type Call<O> =
+  O extends contract.Operation<infer Input, infer Result, infer _A> ? (input: Input) => Result : never;
+
+export interface Engine {
+  readonly readColumn: Call<typeof contract.readColumn>;
+  readonly settleRig: Call<typeof contract.settleRig>;
+  readonly driftRig: Call<typeof contract.driftRig>;
+  readonly holdRig: Call<typeof contract.holdRig>;
+  readonly rankSetups: Call<typeof contract.rankSetups>;
+}
+
+export const engine: Engine = {
+  readColumn: ({ observation }) => core.waterColumn(observation),
+  settleRig: ({ rig, observation, options }) => core.settle(rig, core.waterColumn(observation), options),
+  driftRig: ({ rig, observation, lie, options }) => {
     const column = core.waterColumn(observation);
     const fish = core.fishWindow(column, lie);
     return { drift: core.drift(rig, column, { window: fish, ...options }), fish };
   },
-  holdRig: ({ rig, observation, options }: InputOf<typeof holdRig>) =>
-    core.hold(rig, core.waterColumn(observation), options),
-  rankSetups: ({ observation, ...stop }: InputOf<typeof rankSetups>) =>
+  holdRig: ({ rig, observation, options }) => core.hold(rig, core.waterColumn(observation), options),
+  rankSetups: ({ observation, ...stop }) =>
     core.rankSetups({ ...stop, column: core.waterColumn(observation) }),
 };
-
-export type Engine = typeof engine;

@@ -12,7 +12,7 @@ import { BoxSchema } from "./schemas/stop.js";
 import { CONTRACT_VERSION } from "./version.js";
 
 /** The most bytes a body may have. */
-export const MAX_BODY_BYTES = 512 * 1024;
+export const MAX_BODY_BYTES: number = 512 * 1024;
 
 /** What a computation can answer besides its result. */
 export const computationProblems: readonly ProblemCode[] = problemCodes.filter(

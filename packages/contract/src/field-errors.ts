@@ -11,7 +11,7 @@ export interface FieldError {
   readonly path: string;
   readonly expected: string;
   readonly received: string;
-  readonly suggestion?: string;
+  readonly suggestion?: string | undefined;
 }
 
 /** The most errors one problem lists. */

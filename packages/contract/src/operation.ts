@@ -2,8 +2,10 @@
 
 import type { z } from "@hono/zod-openapi";
 import type { Grounds } from "@plumbdrift/core";
-import type { Say, Units } from "./answer.js";
-import { type Decoded, type Decoding, decodeBody } from "./quantity/decode.js";
+import type { Footing } from "./answer.js";
+import { type Decoding, decodeBody } from "./quantity/decode.js";
+import type { Units } from "./quantity/units.js";
+import type { Decoded } from "./quantity/wire.js";
 
 export interface Example {
   readonly summary: string;
@@ -30,11 +32,8 @@ export interface Described {
 export interface Operation<Input, Result, A> extends Described {
   /** From a body of unknown shape to what the engine takes. */
   readonly decode: (body: unknown) => Decoding<Understood<Input>>;
-  readonly encode: (result: Result, say: Say, input: Input) => Answer<A>;
+  readonly encode: (result: Result, units: Units, input: Input) => Answer<A>;
 }
-
-/** What the engine takes for an operation. */
-export type InputOf<O> = O extends Operation<infer Input, infer _Result, infer _A> ? Input : never;
 
 export interface Understood<Input> {
   readonly input: Input;
@@ -44,11 +43,12 @@ export interface Understood<Input> {
 }
 
 /** Puts an operation together. `toInput` may throw the core's QuantityError or a RefusedError. */
-export function operation<S extends z.ZodType<{ units?: Units | undefined }>, Input, Result, A>(
+export function operation<W extends { readonly units?: Units | undefined }, Input, Result, A>(
   described: Described & {
-    readonly request: S;
-    readonly toInput: (body: Decoded<z.output<S>>) => Input;
-    readonly encode: (result: Result, say: Say, input: Input) => Answer<A>;
+    readonly request: z.ZodType<W>;
+    readonly response: z.ZodType<A & Footing>;
+    readonly toInput: (body: Decoded<W>) => Input;
+    readonly encode: (result: Result, units: Units, input: Input) => Answer<A>;
   },
 ): Operation<Input, Result, A> {
   const { toInput, ...rest } = described;

@@ -1,7 +1,19 @@
 /** One table of problems: from it come the statuses, the schema, the document and the page that explains them. */
 
 import { z } from "@hono/zod-openapi";
-import { MAX_ERRORS } from "./field-errors.js";
+import { type FieldError, MAX_ERRORS } from "./field-errors.js";
+import { type Strict, strict } from "./quantity/wire.js";
+
+export type ProblemCode =
+  | "malformed-json"
+  | "invalid-request"
+  | "not-found"
+  | "method-not-allowed"
+  | "too-large"
+  | "unsupported-media-type"
+  | "impossible"
+  | "over-budget"
+  | "internal";
 
 interface ProblemKind {
   readonly status: 400 | 404 | 405 | 413 | 415 | 422 | 500;
@@ -14,7 +26,7 @@ function kind(status: ProblemKind["status"], title: string, anchor: string): Pro
   return { status, title, doc: `docs/api.md#${anchor}` };
 }
 
-export const problemKinds = {
+export const problemKinds: Readonly<Record<ProblemCode, ProblemKind>> = {
   "malformed-json": kind(400, "The body is not JSON", "malformed-json"),
   "invalid-request": kind(400, "The body does not fit the schema", "invalid-request"),
   "not-found": kind(404, "Nothing lives at this path", "not-found"),
@@ -24,40 +36,43 @@ export const problemKinds = {
   impossible: kind(422, "The values cannot hold together", "impossible"),
   "over-budget": kind(422, "The request asks for more work than one call may do", "over-budget"),
   internal: kind(500, "Something failed on our side", "internal"),
-} as const satisfies Readonly<Record<string, ProblemKind>>;
+};
 
-export type ProblemCode = keyof typeof problemKinds;
-export const problemCodes = Object.keys(problemKinds) as [ProblemCode, ...ProblemCode[]];
-
-const FieldErrorSchema = z
-  .strictObject({
-    path: z.string().openapi({ description: "JSON pointer into the body; empty for the body itself." }),
-    expected: z.string(),
-    received: z.string().openapi({ description: "What came, clipped." }),
-    suggestion: z.string().optional(),
-  })
-  .openapi("FieldError", { description: "One thing wrong with the body." });
+export const problemCodes: readonly ProblemCode[] = Object.keys(problemKinds) as ProblemCode[];
 
 /** Problem details, RFC 9457. */
-export const ProblemSchema = z
-  .strictObject({
-    type: z.string().openapi({ description: "URI reference of the kind of problem." }),
-    title: z.string(),
-    status: z.number().int().min(400).max(599),
-    detail: z.string(),
-    instance: z.string().optional().openapi({ description: "Names this occurrence: quote it in a report." }),
-    code: z.enum(problemCodes),
-    errors: z.array(FieldErrorSchema).max(MAX_ERRORS),
-  })
-  .openapi("Problem", { description: "Problem details (RFC 9457). Sent as application/problem+json." });
+export interface Problem {
+  readonly type: string;
+  readonly title: string;
+  readonly status: number;
+  readonly detail: string;
+  readonly instance?: string | undefined;
+  readonly code: ProblemCode;
+  readonly errors: readonly FieldError[];
+}
 
-export type Problem = z.output<typeof ProblemSchema>;
+const FieldErrorSchema = strict<FieldError>({
+  path: z.string().openapi({ description: "JSON pointer into the body; empty for the body itself." }),
+  expected: z.string(),
+  received: z.string().openapi({ description: "What came, clipped." }),
+  suggestion: z.string().optional(),
+}).openapi("FieldError", { description: "One thing wrong with the body." });
+
+export const ProblemSchema: Strict<Problem> = strict<Problem>({
+  type: z.string().openapi({ description: "URI reference of the kind of problem." }),
+  title: z.string(),
+  status: z.number().int().min(400).max(599),
+  detail: z.string(),
+  instance: z.string().optional().openapi({ description: "Names this occurrence: quote it in a report." }),
+  code: z.enum(problemCodes),
+  errors: z.array(FieldErrorSchema).max(MAX_ERRORS),
+}).openapi("Problem", { description: "Problem details (RFC 9457). Sent as application/problem+json." });
 
 /** A problem of a kind, ready to send. */
 export function problem(
   code: ProblemCode,
   detail: string,
-  more: { readonly errors?: Problem["errors"]; readonly instance?: string } = {},
+  more: Partial<Pick<Problem, "errors" | "instance">> = {},
 ): Problem {
   const { status, title } = problemKinds[code];
   const { errors = [], instance } = more;

@@ -18,7 +18,7 @@ export function said({ value, unit }: Quantity, digits = 2): string {
 /** "46 cm", "18 in": a length a person measures with a hand. */
 export function short({ value, unit }: Quantity): string {
   if (unit === "ft") return `${Math.round(value * 12)} in`;
-  return unit === "m" ? `${Math.round(value * 100)} cm` : said({ value, unit });
+  return unit === "m" ? `${Math.round(value * 100)} cm` : `${Math.round(value)} ${unit}`;
 }
 
 /** "0.55 m", "1.8 ft": a height on an axis, all with as many decimals. */
@@ -27,7 +27,7 @@ export function level({ value, unit }: Quantity): string {
 }
 
 /** Breaks a text into lines that start with `indent` and end before the margin. */
-export function wrapped(text: string, indent = "", first = indent): string {
+export function wrapped(text: string, indent = "", first: string = indent): string {
   const lines: string[] = [];
   let line = first;
   let empty = true;

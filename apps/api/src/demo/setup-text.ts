@@ -8,7 +8,8 @@ type Setup = RankSetupsResponse["setups"][number];
 const indent = "   ";
 
 export function tiedText({ tied }: Setup): string {
-  return `${tied.dry}, ${short(tied.dropper)} of ${tied.tippet}, ${tied.nymph}`;
+  const { dry, dropper, tippet, nymph } = tied;
+  return `${dry.name}, ${short(dropper)} of ${tippet.name}, ${nymph.name}`;
 }
 
 /** What to tie on, how it fishes, how to present it, why, and what would help most. `already` are cautions that need no repeating. */

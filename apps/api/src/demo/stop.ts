@@ -1,7 +1,9 @@
 /** The stop of the demo. River, stop and flies are invented. */
 
+import type { Units } from "@plumbdrift/contract";
+
 /** Rows of the pictures: the water is read in as many layers. */
-export const layers = 15;
+const layers = 15;
 
 const seen = {
   depth: { value: 3, unit: "ft" },
@@ -13,10 +15,9 @@ const seen = {
   temperature: { value: 54, unit: "degF" },
 } as const;
 
-/** What the answer should speak. */
-export type System = "si" | "us";
-
-export const columnRequest = (units: System) => ({ water: seen, layers, units }) as const;
+export function columnRequest(units: Units): object {
+  return { water: seen, layers, units };
+}
 
 const stop = {
   water: seen,
@@ -32,4 +33,6 @@ const stop = {
   top: 5,
 } as const;
 
-export const setupsRequest = (units: System) => ({ ...stop, units }) as const;
+export function setupsRequest(units: Units): object {
+  return { ...stop, units };
+}

@@ -10,74 +10,90 @@ import {
   type LieObservation,
   type Observation,
 } from "@plumbdrift/core";
-import { footing, type Say } from "../answer.js";
+import { type Footing, footing } from "../answer.js";
 import { driftExamples } from "../examples.js";
-import { operation } from "../operation.js";
+import { type Operation, operation } from "../operation.js";
+import { encode } from "../quantity/encode.js";
 import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import type { Units } from "../quantity/units.js";
+import { type Said, type Strict, strict, type Wire } from "../quantity/wire.js";
 import { withinBudget } from "../refusal.js";
 import { CastSchema } from "../schemas/cast.js";
-import { DriftSchema, driftOf } from "../schemas/drift.js";
+import { DriftSchema, driftOf, type WireDrift } from "../schemas/drift.js";
 import { pulls } from "../schemas/pulls.js";
-import { type BuiltRig, RigSchema, rigOf } from "../schemas/rig.js";
+import { type BuiltRig, RigSchema, rigOf, type WireRig } from "../schemas/rig.js";
 import { FishSchema } from "../schemas/stop.js";
-import { observationOf, UnitsSchema, WaterSchema } from "../schemas/water.js";
+import { observationOf, UnitsSchema, WaterSchema, type WireWater } from "../schemas/water.js";
 
 /** The most steps times points of line that one call may ask for. */
 export const MAX_DRIFT_WORK = 500_000;
 
-export const WindowSchema = z
-  .strictObject({
-    low: quantity("length", "Lower edge, a height above the bed.", 0, 50, "m"),
-    high: quantity("length", "Upper edge, a height above the bed.", 0, 50, "m"),
-  })
-  .openapi("Window", { description: "Heights above the bed between which the fish takes." });
+interface WireWindow {
+  readonly low: Said<"length">;
+  readonly high: Said<"length">;
+}
 
-const Request = z
-  .strictObject({
-    water: WaterSchema,
-    rig: RigSchema,
-    cast: CastSchema.optional(),
-    fish: FishSchema.optional(),
-    window: WindowSchema.optional().openapi({ description: "In place of the window of the fish." }),
-    runLength: quantity("length", "How far the float drifts; 6 m unless given.", 0.1, 200, "m").optional(),
-    duration: quantity("time", "How long at most; 60 s unless given.", 0.1, 600, "s").optional(),
-    held: pulls.held,
-    wind: pulls.wind,
-    excessScale: quantity(
-      "speed",
-      "Excess at which a second counts half; 0.3 m/s unless given.",
-      0.01,
-      10,
-      "m/s",
-    ).optional(),
-    timeStep: quantity("time", "Step of the computation; 0.01 s unless given.", 0.0005, 0.1, "s").optional(),
-    segments: z
-      .number()
-      .int()
-      .min(1)
-      .max(64)
-      .optional()
-      .openapi({ description: "Per section; 8 unless given." }),
-    instants: z
-      .number()
-      .int()
-      .min(2)
-      .max(400)
-      .optional()
-      .openapi({ description: "Most instants of the path; 50 unless given." }),
-    units: UnitsSchema.optional(),
-  })
-  .openapi("DriftRigRequest");
+export const WindowSchema: Strict<WireWindow> = strict<WireWindow>({
+  low: quantity("length", "Lower edge, a height above the bed.", 0, 50, "m"),
+  high: quantity("length", "Upper edge, a height above the bed.", 0, 50, "m"),
+}).openapi("Window", { description: "Heights above the bed between which the fish takes." });
 
-const Response = z
-  .strictObject({
-    drift: DriftSchema,
-    window: z.strictObject({ low: q.length, high: q.length }).openapi("WindowUsed", {
-      description: "Heights above the bed between which a second counts.",
-    }),
-    ...footing,
-  })
-  .openapi("DriftRigResponse");
+interface Asked extends Wire<Omit<DriftOptions, "settled" | "stationary">> {
+  readonly water: WireWater;
+  readonly rig: WireRig;
+  readonly fish?: Wire<LieObservation> | undefined;
+  readonly units?: Units | undefined;
+}
+
+const Request = strict<Asked>({
+  water: WaterSchema,
+  rig: RigSchema,
+  cast: CastSchema.optional(),
+  fish: FishSchema.optional(),
+  window: WindowSchema.optional().openapi({ description: "In place of the window of the fish." }),
+  runLength: quantity("length", "How far the float drifts; 6 m unless given.", 0.1, 200, "m").optional(),
+  duration: quantity("time", "How long at most; 60 s unless given.", 0.1, 600, "s").optional(),
+  held: pulls.held,
+  wind: pulls.wind,
+  excessScale: quantity(
+    "speed",
+    "Excess at which a second counts half; 0.3 m/s unless given.",
+    0.01,
+    10,
+    "m/s",
+  ).optional(),
+  timeStep: quantity("time", "Step of the computation; 0.01 s unless given.", 0.0005, 0.1, "s").optional(),
+  segments: z
+    .number()
+    .int()
+    .min(1)
+    .max(64)
+    .optional()
+    .openapi({ description: "Per section; 8 unless given." }),
+  instants: z
+    .number()
+    .int()
+    .min(2)
+    .max(400)
+    .optional()
+    .openapi({ description: "Most instants of the path; 50 unless given." }),
+  units: UnitsSchema.optional(),
+}).openapi("DriftRigRequest");
+
+interface Answered {
+  readonly drift: WireDrift;
+  readonly window: WireWindow;
+}
+
+const WindowUsedSchema = strict<WireWindow>({ low: q.length, high: q.length }).openapi("WindowUsed", {
+  description: "Heights above the bed between which a second counts.",
+});
+
+const Response = strict<Answered & Footing>({
+  drift: DriftSchema,
+  window: WindowUsedSchema,
+  ...footing,
+}).openapi("DriftRigResponse");
 
 interface Input extends BuiltRig {
   readonly observation: Observation;
@@ -87,12 +103,17 @@ interface Input extends BuiltRig {
 }
 
 /** A drift and the window of the fish it passes, which counts unless the options name another. */
-export interface DriftPastFish {
+interface DriftPastFish {
   readonly drift: Drift;
   readonly fish: FishWindow;
 }
 
-export const driftRig = operation({
+export const driftRig: Operation<Input, DriftPastFish, Answered> = operation<
+  Asked,
+  Input,
+  DriftPastFish,
+  Answered
+>({
   id: "driftRig",
   path: "/v1/drifts/unsteady",
   summary: "Where does this rig go, from the cast to the end of the run?",
@@ -100,7 +121,7 @@ export const driftRig = operation({
   request: Request,
   response: Response,
   examples: driftExamples,
-  toInput: ({ water, rig, units: _, fish, window, instants = 50, ...options }): Input => {
+  toInput: ({ water, rig, units: _, fish, window, instants = 50, ...options }) => {
     const points = rig.sections.length * (options.segments ?? 8) + 1;
     const steps = Math.ceil((options.duration ?? 60) / (options.timeStep ?? 0.01));
     withinBudget("/timeStep", "steps times points of line", steps * points, MAX_DRIFT_WORK);
@@ -113,14 +134,11 @@ export const driftRig = operation({
       instants,
     };
   },
-  encode: ({ drift, fish }: DriftPastFish, say: Say, { grounds, options, instants }: Input) => {
-    const { low, high } = options.window ?? fish;
-    return {
-      answer: {
-        drift: driftOf(drift, say, instants),
-        window: { low: say.length(low), high: say.length(high) },
-      },
-      grounds: joinGrounds(grounds, drift.grounds, ...(options.window ? [] : [fish.grounds])),
-    };
-  },
+  encode: ({ drift, fish }, units, { grounds, options, instants }) => ({
+    answer: {
+      drift: driftOf(drift, units, instants),
+      window: encode(WindowUsedSchema, options.window ?? fish, units),
+    },
+    grounds: joinGrounds(grounds, drift.grounds, ...(options.window ? [] : [fish.grounds])),
+  }),
 });

@@ -1,54 +1,54 @@
 /** holdRig: how much upstream tension brings the nymph in step with its water? */
 
 import { z } from "@hono/zod-openapi";
-import {
-  type Held,
-  joinGrounds,
-  type MetresPerSecond,
-  type Newtons,
-  type Observation,
-} from "@plumbdrift/core";
-import { footing, type Say } from "../answer.js";
+import { type Held, type HoldOptions, joinGrounds, type Observation } from "@plumbdrift/core";
+import { type Footing, footing } from "../answer.js";
 import { holdExamples } from "../examples.js";
-import { operation } from "../operation.js";
+import { type Operation, operation } from "../operation.js";
+import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
-import { HeldPointSchema, HoldTargetSchema, heldPointOf, holdTargetOf } from "../schemas/held.js";
+import type { Units } from "../quantity/units.js";
+import { strict, type Wire } from "../quantity/wire.js";
+import { HeldPointSchema, HoldTargetSchema } from "../schemas/held.js";
 import { pulls } from "../schemas/pulls.js";
-import { type BuiltRig, RigSchema, rigOf } from "../schemas/rig.js";
-import { SettledSchema, settledOf } from "../schemas/settled.js";
-import { observationOf, UnitsSchema, WaterSchema } from "../schemas/water.js";
+import { type BuiltRig, RigSchema, rigOf, type WireRig } from "../schemas/rig.js";
+import { type SaidSettled, SettledSchema, saidSettled } from "../schemas/settled.js";
+import { observationOf, UnitsSchema, WaterSchema, type WireWater } from "../schemas/water.js";
 
-const Request = z
-  .strictObject({
-    water: WaterSchema,
-    rig: RigSchema,
-    wind: pulls.wind,
-    greatest: quantity("force", "The greatest pull to try.", 0.001, 1000, "mN").optional(),
-    points: z.number().int().min(2).max(200).optional().openapi({ description: "Points of the curve." }),
-    units: UnitsSchema.optional(),
-  })
-  .openapi("HoldRigRequest");
+interface Asked extends Wire<HoldOptions> {
+  readonly water: WireWater;
+  readonly rig: WireRig;
+  readonly units?: Units | undefined;
+}
 
-const Response = z
-  .strictObject({
-    free: SettledSchema.openapi({ description: "The rig with nothing held." }),
-    curve: z.array(HeldPointSchema).openapi({ description: "From no pull to the greatest." }),
-    inStep: HoldTargetSchema.openapi({ description: "The lowest sinker drifts exactly with its own water." }),
-    halvedExcess: HoldTargetSchema.openapi({ description: "The smallest pull that halves its excess." }),
-    ...footing,
-  })
-  .openapi("HoldRigResponse");
+const Request = strict<Asked>({
+  water: WaterSchema,
+  rig: RigSchema,
+  wind: pulls.wind,
+  greatest: quantity("force", "The greatest pull to try.", 0.001, 1000, "mN").optional(),
+  points: z.number().int().min(2).max(200).optional().openapi({ description: "Points of the curve." }),
+  units: UnitsSchema.optional(),
+}).openapi("HoldRigRequest");
+
+interface Answered extends Omit<Held, "free" | "grounds"> {
+  readonly free: SaidSettled;
+}
+
+const AnswerFields = {
+  free: SettledSchema.openapi({ description: "The rig with nothing held." }),
+  curve: z.array(HeldPointSchema).openapi({ description: "From no pull to the greatest." }),
+  inStep: HoldTargetSchema.openapi({ description: "The lowest sinker drifts exactly with its own water." }),
+  halvedExcess: HoldTargetSchema.openapi({ description: "The smallest pull that halves its excess." }),
+};
+
+const Response = strict<Wire<Answered> & Footing>({ ...AnswerFields, ...footing }).openapi("HoldRigResponse");
 
 interface Input extends BuiltRig {
   readonly observation: Observation;
-  readonly options: {
-    readonly wind?: MetresPerSecond;
-    readonly greatest?: Newtons;
-    readonly points?: number;
-  };
+  readonly options: HoldOptions;
 }
 
-export const holdRig = operation({
+export const holdRig: Operation<Input, Held, Wire<Answered>> = operation<Asked, Input, Held, Wire<Answered>>({
   id: "holdRig",
   path: "/v1/drifts/held",
   summary: "How much upstream tension brings the nymph in step with its water?",
@@ -57,18 +57,13 @@ export const holdRig = operation({
   request: Request,
   response: Response,
   examples: holdExamples,
-  toInput: ({ water, rig, units: _, ...options }): Input => ({
+  toInput: ({ water, rig, units: _, ...options }) => ({
     observation: observationOf(water),
     ...rigOf(rig),
     options,
   }),
-  encode: (held: Held, say: Say, { grounds }: Input) => ({
-    answer: {
-      free: settledOf(held.free, say),
-      curve: held.curve.map((point) => heldPointOf(point, say)),
-      inStep: holdTargetOf(held.inStep, say),
-      halvedExcess: holdTargetOf(held.halvedExcess, say),
-    },
+  encode: (held, units, { grounds }) => ({
+    answer: encode(strict<Wire<Answered>>(AnswerFields), { ...held, free: saidSettled(held.free) }, units),
     grounds: joinGrounds(grounds, held.grounds),
   }),
 });

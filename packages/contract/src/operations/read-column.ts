@@ -1,52 +1,75 @@
 /** readColumn: how fast does the water run at each height? */
 
 import { z } from "@hono/zod-openapi";
-import { type Column, heightAboveBed, type Observation, speedAt, times } from "@plumbdrift/core";
-import { footing, type Say } from "../answer.js";
+import {
+  type Column,
+  type DepthBelowSurface,
+  depthBelowSurface,
+  type HeightAboveBed,
+  heightAboveBed,
+  type MetresPerSecond,
+  type Observation,
+  speedAt,
+} from "@plumbdrift/core";
+import { type Footing, footing } from "../answer.js";
 import { columnExamples } from "../examples.js";
-import { operation } from "../operation.js";
+import { type Operation, operation } from "../operation.js";
+import { encode } from "../quantity/encode.js";
 import { quantitySchemas as q } from "../quantity/schema.js";
-import { ColumnSchema, columnOf } from "../schemas/column.js";
-import { observationOf, UnitsSchema, WaterSchema } from "../schemas/water.js";
+import type { Units } from "../quantity/units.js";
+import { strict, type Wire } from "../quantity/wire.js";
+import { ColumnSchema, columnOf, type WireColumn } from "../schemas/column.js";
+import { observationOf, UnitsSchema, WaterSchema, type WireWater } from "../schemas/water.js";
 
-const Request = z
-  .strictObject({
-    water: WaterSchema,
-    layers: z
-      .number()
-      .int()
-      .min(1)
-      .max(200)
-      .optional()
-      .openapi({ description: "Into how many equal layers the answer divides the depth; 10 unless given." }),
-    units: UnitsSchema.optional(),
-  })
-  .openapi("ReadColumnRequest");
+interface Asked {
+  readonly water: WireWater;
+  readonly layers?: number | undefined;
+  readonly units?: Units | undefined;
+}
 
-const Speed = z
-  .strictObject({
-    heightAboveBed: q.length,
-    depthBelowSurface: q.length,
-    speed: q.speed,
-  })
-  .openapi("SpeedAtHeight", { description: "The speed of the water at one height." });
+const Request = strict<Asked>({
+  water: WaterSchema,
+  layers: z
+    .number()
+    .int()
+    .min(1)
+    .max(200)
+    .optional()
+    .openapi({ description: "Into how many equal layers the answer divides the depth; 10 unless given." }),
+  units: UnitsSchema.optional(),
+}).openapi("ReadColumnRequest");
 
-const Response = z
-  .strictObject({
-    column: ColumnSchema,
-    speeds: z.array(Speed).openapi({ description: "From the surface down to the bed." }),
-    ...footing,
-  })
-  .openapi("ReadColumnResponse");
+interface SpeedAtHeight {
+  readonly heightAboveBed: HeightAboveBed;
+  readonly depthBelowSurface: DepthBelowSurface;
+  readonly speed: MetresPerSecond;
+}
+
+interface Answered {
+  readonly column: WireColumn;
+  readonly speeds: readonly Wire<SpeedAtHeight>[];
+}
+
+export interface ReadColumnResponse extends Answered, Footing {}
+
+const SpeedSchema = strict<Wire<SpeedAtHeight>>({
+  heightAboveBed: q.length,
+  depthBelowSurface: q.length,
+  speed: q.speed,
+}).openapi("SpeedAtHeight", { description: "The speed of the water at one height." });
+
+const Response = strict<ReadColumnResponse>({
+  column: ColumnSchema,
+  speeds: z.array(SpeedSchema).openapi({ description: "From the surface down to the bed." }),
+  ...footing,
+}).openapi("ReadColumnResponse");
 
 interface Input {
   readonly observation: Observation;
   readonly layers: number;
 }
 
-export type ReadColumnResponse = z.output<typeof Response>;
-
-export const readColumn = operation({
+export const readColumn: Operation<Input, Column, Answered> = operation<Asked, Input, Column, Answered>({
   id: "readColumn",
   path: "/v1/columns",
   summary: "How fast does the water run at each height?",
@@ -55,20 +78,14 @@ export const readColumn = operation({
   request: Request,
   response: Response,
   examples: columnExamples,
-  toInput: ({ water, layers = 10 }): Input => ({ observation: observationOf(water), layers }),
-  encode: (column: Column, say: Say, { layers }: Input) => ({
-    answer: {
-      column: columnOf(column, say),
-      speeds: Array.from({ length: layers + 1 }, (_, i) => {
-        const relative = (layers - i) / layers;
-        const height = heightAboveBed(relative * column.depth);
-        return {
-          heightAboveBed: say.length(height),
-          depthBelowSurface: say.length(times(column.depth, 1 - relative)),
-          speed: say.speed(speedAt(column, height)),
-        };
-      }),
-    },
-    grounds: column.grounds,
-  }),
+  toInput: ({ water, layers = 10 }) => ({ observation: observationOf(water), layers }),
+  encode: (column, units, { layers }) => {
+    const speeds = Array.from({ length: layers + 1 }, (_, i) => {
+      const height = heightAboveBed(((layers - i) / layers) * column.depth);
+      const depth = depthBelowSurface((i / layers) * column.depth);
+      const said = { heightAboveBed: height, depthBelowSurface: depth, speed: speedAt(column, height) };
+      return encode(SpeedSchema, said, units);
+    });
+    return { answer: { column: columnOf(column, units), speeds }, grounds: column.grounds };
+  },
 });

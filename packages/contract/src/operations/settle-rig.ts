@@ -1,6 +1,5 @@
 /** settleRig: where does this rig hang once it has settled? */
 
-import { z } from "@hono/zod-openapi";
 import {
   joinGrounds,
   type MetresPerSecond,
@@ -8,32 +7,44 @@ import {
   type Observation,
   type Settled,
 } from "@plumbdrift/core";
-import { footing, type Say } from "../answer.js";
+import { type Footing, footing } from "../answer.js";
 import { rigExamples } from "../examples.js";
-import { operation } from "../operation.js";
-import { pulls } from "../schemas/pulls.js";
-import { type BuiltRig, RigSchema, rigOf } from "../schemas/rig.js";
-import { SettledSchema, settledOf } from "../schemas/settled.js";
-import { observationOf, UnitsSchema, WaterSchema } from "../schemas/water.js";
+import { type Operation, operation } from "../operation.js";
+import type { Units } from "../quantity/units.js";
+import { strict } from "../quantity/wire.js";
+import { type Pulls, pulls } from "../schemas/pulls.js";
+import { type BuiltRig, RigSchema, rigOf, type WireRig } from "../schemas/rig.js";
+import { SettledSchema, settledOf, type WireSettled } from "../schemas/settled.js";
+import { observationOf, UnitsSchema, WaterSchema, type WireWater } from "../schemas/water.js";
 
-const Request = z
-  .strictObject({
-    water: WaterSchema,
-    rig: RigSchema,
-    held: pulls.held,
-    wind: pulls.wind,
-    units: UnitsSchema.optional(),
-  })
-  .openapi("SettleRigRequest");
+interface Asked extends Pulls {
+  readonly water: WireWater;
+  readonly rig: WireRig;
+  readonly units?: Units | undefined;
+}
 
-const Response = z.strictObject({ settled: SettledSchema, ...footing }).openapi("SettleRigResponse");
+const Request = strict<Asked>({
+  water: WaterSchema,
+  rig: RigSchema,
+  held: pulls.held,
+  wind: pulls.wind,
+  units: UnitsSchema.optional(),
+}).openapi("SettleRigRequest");
+
+interface Answered {
+  readonly settled: WireSettled;
+}
+
+const Response = strict<Answered & Footing>({ settled: SettledSchema, ...footing }).openapi(
+  "SettleRigResponse",
+);
 
 interface Input extends BuiltRig {
   readonly observation: Observation;
   readonly options: { readonly held?: Newtons; readonly wind?: MetresPerSecond };
 }
 
-export const settleRig = operation({
+export const settleRig: Operation<Input, Settled, Answered> = operation<Asked, Input, Settled, Answered>({
   id: "settleRig",
   path: "/v1/drifts/settled",
   summary: "Where does this rig hang once it has settled?",
@@ -42,13 +53,13 @@ export const settleRig = operation({
   request: Request,
   response: Response,
   examples: rigExamples,
-  toInput: ({ water, rig, units: _, ...options }): Input => ({
+  toInput: ({ water, rig, units: _, ...options }) => ({
     observation: observationOf(water),
     ...rigOf(rig),
     options,
   }),
-  encode: (settled: Settled, say: Say, { grounds }: Input) => ({
-    answer: { settled: settledOf(settled, say) },
+  encode: (settled, units, { grounds }) => ({
+    answer: { settled: settledOf(settled, units) },
     grounds: joinGrounds(grounds, settled.grounds),
   }),
 });

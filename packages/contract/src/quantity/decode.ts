@@ -3,17 +3,9 @@
 import type { z } from "@hono/zod-openapi";
 import { type FieldError, fieldErrors, rangeError } from "../field-errors.js";
 import { quantityFacts } from "./schema.js";
-import { fromSi, type SiOf, toSi } from "./units.js";
+import { fromSi, toSi } from "./units.js";
 import { definition, isRecord, settled, step } from "./walk.js";
-
-/** A body whose quantities have become SI numbers and whose absent fields are absent. */
-export type Decoded<T> = T extends { value: number; unit: infer U }
-  ? SiOf<U>
-  : T extends readonly (infer E)[]
-    ? readonly Decoded<E>[]
-    : T extends object
-      ? { readonly [K in keyof T]: Decoded<Exclude<T[K], undefined>> }
-      : T;
+import type { Decoded } from "./wire.js";
 
 export type Decoding<T> =
   | { readonly ok: true; readonly body: T }

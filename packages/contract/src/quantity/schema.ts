@@ -1,7 +1,8 @@
-/** A quantity on the wire: `{ "value": 18, "unit": "in" }`. One strict schema per dimension; ranges and conversion stay outside zod. */
+/** The schemas of quantities, one per dimension; ranges and conversion stay outside zod. */
 
 import { z } from "@hono/zod-openapi";
-import { type Dimension, dimensions, type Unit } from "./units.js";
+import { type Dimension, type Unit, unitsOf } from "./units.js";
+import type { Said, Strict } from "./wire.js";
 
 /** The range of a quantity, in the unit it is best said in. Ends are inside. */
 export interface Range {
@@ -12,47 +13,52 @@ export interface Range {
 
 interface Facts {
   readonly dimension: Dimension;
+  /** The SI unit that an answer says it in. */
+  readonly unit: string;
   readonly range: Range | undefined;
 }
 
 const largest = 1e9;
 const facts = new WeakMap<object, Facts>();
 
-function component<D extends Dimension>(dimension: D, id: string) {
-  const units = Object.keys(dimensions[dimension]) as [Unit<D>, ...Unit<D>[]];
-  const schema = z
+function component<D extends Dimension>(dimension: D, id: string, unit: Unit<D>): Strict<Said<D>> {
+  const units = unitsOf(dimension);
+  const built = z
     .strictObject({ value: z.number().min(-largest).max(largest), unit: z.enum(units) })
     .openapi(id, { description: `${id}, in ${units.join(", ")}.` });
-  facts.set(schema, { dimension, range: undefined });
+  // the compiler does not follow the units of a dimension that is not known yet
+  const schema = built as unknown as Strict<Said<D>>;
+  facts.set(schema, { dimension, unit, range: undefined });
   return schema;
 }
 
 /** The components of the document, by dimension. */
-export const quantitySchemas = {
-  length: component("length", "Length"),
-  speed: component("speed", "Speed"),
-  time: component("time", "Time"),
-  mass: component("mass", "Mass"),
-  force: component("force", "Force"),
-  temperature: component("temperature", "Temperature"),
-  angle: component("angle", "Angle"),
-  density: component("density", "Density"),
-  rate: component("rate", "Rate"),
-  volume: component("volume", "Volume"),
-} as const;
+export const quantitySchemas: { readonly [D in Dimension]: Strict<Said<D>> } = {
+  length: component("length", "Length", "m"),
+  speed: component("speed", "Speed", "m/s"),
+  time: component("time", "Time", "s"),
+  mass: component("mass", "Mass", "g"),
+  force: component("force", "Force", "mN"),
+  temperature: component("temperature", "Temperature", "degC"),
+  angle: component("angle", "Angle", "deg"),
+  density: component("density", "Density", "kg/m3"),
+  rate: component("rate", "Rate", "1/s"),
+  volume: component("volume", "Volume", "mm3"),
+};
 
-/** A field that holds a quantity: what it means, and from `min` to `max` of `unit`. */
+/** A field that holds a quantity: what it means, from `min` to `max` where it has a range, and the SI unit it is best said in. */
 export function quantity<D extends Dimension>(
   dimension: D,
   description: string,
-  ...range: [] | [min: number, max: number, unit: Unit<D>]
-): (typeof quantitySchemas)[D] {
-  const [min, max, unit] = range;
-  const limits = unit === undefined ? undefined : { min: Number(min), max: Number(max), unit: String(unit) };
-  const says = limits ? `${description} From ${limits.min} to ${limits.max} ${limits.unit}.` : description;
-  const schema = quantitySchemas[dimension].openapi({ description: says });
-  facts.set(schema, { dimension, range: limits });
-  return schema as (typeof quantitySchemas)[D];
+  ...[first, max, unit]: [] | [unit: Unit<D>] | [min: number, max: number, unit: Unit<D>]
+): Strict<Said<D>> {
+  const range = unit === undefined ? undefined : { min: Number(first), max: Number(max), unit };
+  const says = range ? `${description} From ${range.min} to ${range.max} ${range.unit}.` : description;
+  const component = quantitySchemas[dimension];
+  const schema = component.openapi({ description: says });
+  const preferred = typeof first === "string" ? first : unit;
+  facts.set(schema, { dimension, unit: preferred ?? quantityFacts(component)!.unit, range });
+  return schema;
 }
 
 /** What a schema of this file means, or nothing for any other schema. */

@@ -1,6 +1,8 @@
 /** The units that may be said over HTTP, one table per dimension, and what each is in SI. */
 
 import {
+  type Celsius,
+  type CubicMetres,
   celsius,
   centimetres,
   cubicMetres,
@@ -12,32 +14,56 @@ import {
   grains,
   grams,
   inches,
+  type Kilograms,
+  type KilogramsPerCubicMetre,
   kilograms,
   kilogramsPerCubicMetre,
+  type Metres,
+  type MetresPerSecond,
   metres,
   metresPerSecond,
   milligrams,
   millimetres,
   millinewtons,
+  type Newtons,
   newtons,
+  type PerSecond,
   perSecond,
   poundsForce,
+  type Radians,
   radians,
+  type Seconds,
   seconds,
 } from "@plumbdrift/core";
 
+/** Each unit with the constructor of the SI number that a value in it is. */
+type In<U extends string, Q> = Readonly<Record<U, (value: number) => Q>>;
+
 /** Unit symbols are ASCII, after UCUM where it has one. Every symbol belongs to one dimension only. */
-export const dimensions = {
+export interface Dimensions {
+  readonly length: In<"m" | "cm" | "mm" | "ft" | "in", Metres>;
+  readonly speed: In<"m/s" | "cm/s" | "ft/s" | "mph" | "km/h", MetresPerSecond>;
+  readonly time: In<"s" | "min", Seconds>;
+  readonly mass: In<"kg" | "g" | "mg" | "gr", Kilograms>;
+  readonly force: In<"N" | "mN" | "lbf", Newtons>;
+  readonly temperature: In<"degC" | "degF", Celsius>;
+  readonly angle: In<"deg" | "rad", Radians>;
+  readonly density: In<"kg/m3", KilogramsPerCubicMetre>;
+  readonly rate: In<"1/s", PerSecond>;
+  readonly volume: In<"mm3" | "m3", CubicMetres>;
+}
+
+export const dimensions: Dimensions = {
   length: { m: metres, cm: centimetres, mm: millimetres, ft: feet, in: inches },
   speed: {
     "m/s": metresPerSecond,
-    "cm/s": (value: number) => metresPerSecond(value / 100),
+    "cm/s": (value) => metresPerSecond(value / 100),
     "ft/s": feetPerSecond,
     // a statute mile is 5280 ft
-    mph: (value: number) => feetPerSecond((value * 5280) / 3600),
-    "km/h": (value: number) => metresPerSecond(value / 3.6),
+    mph: (value) => feetPerSecond((value * 5280) / 3600),
+    "km/h": (value) => metresPerSecond(value / 3.6),
   },
-  time: { s: seconds, min: (value: number) => seconds(value * 60) },
+  time: { s: seconds, min: (value) => seconds(value * 60) },
   mass: { kg: kilograms, g: grams, mg: milligrams, gr: grains },
   force: { N: newtons, mN: millinewtons, lbf: poundsForce },
   temperature: { degC: celsius, degF: fahrenheit },
@@ -45,25 +71,33 @@ export const dimensions = {
   density: { "kg/m3": kilogramsPerCubicMetre },
   rate: { "1/s": perSecond },
   volume: { mm3: cubicMillimetres, m3: cubicMetres },
-} as const;
+};
 
-export type Dimension = keyof typeof dimensions;
-export type Unit<D extends Dimension = Dimension> = {
-  [K in D]: keyof (typeof dimensions)[K] & string;
-}[D];
+export type Dimension = keyof Dimensions;
+export type Unit<D extends Dimension = Dimension> = { [K in D]: keyof Dimensions[K] & string }[D];
 
-/** The branded SI number that a quantity in unit `U` becomes. */
-export type SiOf<U> = {
-  [D in Dimension]: U extends keyof (typeof dimensions)[D]
-    ? (typeof dimensions)[D][U] extends (value: number) => infer Q
-      ? Q
-      : never
-    : never;
-}[Dimension];
+/** The system an answer speaks. */
+export type Units = "si" | "us";
 
-/** The units of a dimension, the SI one first. */
-export function unitsOf(dimension: Dimension): readonly string[] {
-  return Object.keys(dimensions[dimension]);
+/** What the other system says in place of an SI unit. Millinewtons stay: no everyday US unit is that small. */
+const usUnits: Readonly<Record<string, Unit>> = {
+  m: "ft",
+  cm: "in",
+  mm: "in",
+  "m/s": "ft/s",
+  g: "gr",
+  N: "lbf",
+  degC: "degF",
+};
+
+/** The unit that a system says in place of an SI unit. */
+export function unitIn(units: Units, si: string): string {
+  return units === "us" ? (usUnits[si] ?? si) : si;
+}
+
+/** The units of a dimension. */
+export function unitsOf<D extends Dimension>(dimension: D): readonly Unit<D>[] {
+  return Object.keys(dimensions[dimension]) as Unit<D>[];
 }
 
 /** The dimension a unit belongs to, or nothing for a symbol we do not know. */

@@ -38,8 +38,13 @@ export function step(schema: z.ZodType, key: PropertyKey): z.ZodType | undefined
   return shape && Object.hasOwn(shape, key) ? shape[String(key)] : undefined;
 }
 
+interface Found {
+  readonly schema: z.ZodType | undefined;
+  readonly value: unknown;
+}
+
 /** The schema and the value at a path. */
-export function lookUp(schema: z.ZodType, value: unknown, path: readonly PropertyKey[]) {
+export function lookUp(schema: z.ZodType, value: unknown, path: readonly PropertyKey[]): Found {
   let here: z.ZodType | undefined = settled(schema, value);
   let held = value;
   for (const key of path) {

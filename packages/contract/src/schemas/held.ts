@@ -2,21 +2,19 @@
 
 import { z } from "@hono/zod-openapi";
 import type { HeldPoint, HoldTarget } from "@plumbdrift/core";
-import type { Say } from "../answer.js";
-import { quantitySchemas as q } from "../quantity/schema.js";
+import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import { type Strict, strict, type Wire } from "../quantity/wire.js";
 
-export const HeldPointSchema = z
-  .strictObject({
-    force: q.force.openapi({ description: "Steady upstream pull on the float." }),
-    driftSpeed: q.speed,
-    slip: q.speed.openapi({ description: "Of the float against the foam: the thing to watch." }),
-    lean: q.angle,
-    excess: q.speed.openapi({ description: "Of the lowest sinker over its own water." }),
-    heightAboveBed: q.length.openapi({ description: "Of the lowest sinker." }),
-  })
-  .openapi("HeldPoint", { description: "Where the rig settles under one pull." });
+export const HeldPointSchema: Strict<Wire<HeldPoint>> = strict<Wire<HeldPoint>>({
+  force: quantity("force", "Steady upstream pull on the float."),
+  driftSpeed: q.speed,
+  slip: quantity("speed", "Of the float against the foam: the thing to watch."),
+  lean: q.angle,
+  excess: quantity("speed", "Of the lowest sinker over its own water."),
+  heightAboveBed: quantity("length", "Of the lowest sinker."),
+}).openapi("HeldPoint", { description: "Where the rig settles under one pull." });
 
-export const HoldTargetSchema = z
+export const HoldTargetSchema: z.ZodType<Wire<HoldTarget>> = z
   .discriminatedUnion("reach", [
     z
       .strictObject({ reach: z.enum(["held"]), point: HeldPointSchema })
@@ -29,19 +27,3 @@ export const HoldTargetSchema = z
       .openapi("HoldUnreachable", { description: "No pull does it." }),
   ])
   .openapi("HoldTarget", { description: "The pull that does it, that none is needed, or why none does." });
-
-export function heldPointOf(point: HeldPoint, say: Say): z.output<typeof HeldPointSchema> {
-  return {
-    force: say.force(point.force),
-    driftSpeed: say.speed(point.driftSpeed),
-    slip: say.speed(point.slip),
-    lean: say.angle(point.lean),
-    excess: say.speed(point.excess),
-    heightAboveBed: say.length(point.heightAboveBed),
-  };
-}
-
-export function holdTargetOf(target: HoldTarget, say: Say): z.output<typeof HoldTargetSchema> {
-  if (target.reach !== "held") return target;
-  return { reach: "held", point: heldPointOf(target.point, say) };
-}

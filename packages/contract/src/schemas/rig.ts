@@ -15,25 +15,73 @@ import {
   rig,
   type Sinker,
 } from "@plumbdrift/core";
-import type { Decoded } from "../quantity/decode.js";
 import { quantity } from "../quantity/schema.js";
+import { type Decoded, type Said, type Strict, strict } from "../quantity/wire.js";
 import { at } from "../refusal.js";
-import { FloatBodySchema, floatOf, LineBodySchema, lineOf, SinkerBodySchema, sinkerOf } from "./bodies.js";
-import { DrySchema, dryOf, NymphSchema, nymphOf, ShotSchema, TippetSchema, tippetOf } from "./tackle.js";
+import {
+  FloatBodySchema,
+  floatOf,
+  LineBodySchema,
+  lineOf,
+  SinkerBodySchema,
+  sinkerOf,
+  type WireFloatBody,
+  type WireLineBody,
+  type WireSinkerBody,
+} from "./bodies.js";
+import {
+  DrySchema,
+  dryOf,
+  NymphSchema,
+  nymphOf,
+  ShotSchema,
+  TippetSchema,
+  tippetOf,
+  type WireDry,
+  type WireNymph,
+  type WireShot,
+  type WireTippet,
+} from "./tackle.js";
 
-const DryFloat = z
-  .strictObject({ kind: z.enum(["dry"]), ...DrySchema.shape })
-  .openapi("DryFloat", { description: "A dry fly by name." });
-const NymphSinker = z
-  .strictObject({ kind: z.enum(["nymph"]), ...NymphSchema.shape })
-  .openapi("NymphSinker", { description: "A nymph by name." });
-const TippetLine = z
-  .strictObject({
-    kind: z.enum(["tippet"]),
-    length: quantity("length", "Length.", 0.01, 10, "m"),
-    ...TippetSchema.shape,
-  })
-  .openapi("TippetLine", { description: "A length of tippet by name." });
+interface WireDryFloat extends WireDry {
+  readonly kind: "dry";
+}
+
+interface WireNymphSinker extends WireNymph {
+  readonly kind: "nymph";
+}
+
+interface WireTippetLine extends WireTippet {
+  readonly kind: "tippet";
+  readonly length: Said<"length">;
+}
+
+type WireFloat = WireDryFloat | WireFloatBody;
+type WireLine = WireTippetLine | WireLineBody;
+type WireSinker = WireNymphSinker | WireShot | WireSinkerBody;
+
+interface WireSection {
+  readonly line: WireLine;
+  readonly sinker: WireSinker;
+}
+
+export interface WireRig {
+  readonly float: WireFloat;
+  readonly sections: readonly WireSection[];
+}
+
+const DryFloat = strict<WireDryFloat>({ kind: z.enum(["dry"]), ...DrySchema.shape }).openapi("DryFloat", {
+  description: "A dry fly by name.",
+});
+const NymphSinker = strict<WireNymphSinker>({ kind: z.enum(["nymph"]), ...NymphSchema.shape }).openapi(
+  "NymphSinker",
+  { description: "A nymph by name." },
+);
+const TippetLine = strict<WireTippetLine>({
+  kind: z.enum(["tippet"]),
+  length: quantity("length", "Length.", 0.01, 10, "m"),
+  ...TippetSchema.shape,
+}).openapi("TippetLine", { description: "A length of tippet by name." });
 
 const FloatSchema = z
   .discriminatedUnion("kind", [DryFloat, FloatBodySchema])
@@ -45,20 +93,18 @@ const SinkerSchema = z
   .discriminatedUnion("kind", [NymphSinker, ShotSchema, SinkerBodySchema])
   .openapi("Sinker", { description: "What hangs, by name or measured." });
 
-export const RigSchema = z
-  .strictObject({
-    float: FloatSchema,
-    sections: z
-      .array(
-        z
-          .strictObject({ line: LineSchema, sinker: SinkerSchema })
-          .openapi("Section", { description: "A line and the sinker at its lower end." }),
-      )
-      .min(1)
-      .max(10)
-      .openapi({ description: "From the float down: a line and the sinker at its lower end." }),
-  })
-  .openapi("Rig", { description: "A float, and below it one to ten sections." });
+export const RigSchema: Strict<WireRig> = strict<WireRig>({
+  float: FloatSchema,
+  sections: z
+    .array(
+      strict<WireSection>({ line: LineSchema, sinker: SinkerSchema }).openapi("Section", {
+        description: "A line and the sinker at its lower end.",
+      }),
+    )
+    .min(1)
+    .max(10)
+    .openapi({ description: "From the float down: a line and the sinker at its lower end." }),
+}).openapi("Rig", { description: "A float, and below it one to ten sections." });
 
 /** A rig, and what its tackle was assumed to be. */
 export interface BuiltRig {
@@ -66,7 +112,7 @@ export interface BuiltRig {
   readonly grounds: Grounds;
 }
 
-export function rigOf(given: Decoded<z.output<typeof RigSchema>>): BuiltRig {
+export function rigOf(given: Decoded<WireRig>): BuiltRig {
   const float = at("/rig/float", () => builtFloat(given.float));
   const sections = given.sections.map(({ line, sinker }, i) => ({
     line: at(`/rig/sections/${i}/line`, () => builtLine(line, `/rig/sections/${i}/line`)),
@@ -83,19 +129,19 @@ function measured<T>(body: T): Part<T> {
   return { body, grounds: { relations: [], assumptions: [], caveats: [] } };
 }
 
-function builtFloat(given: Decoded<z.output<typeof FloatSchema>>): Part<Float> {
+function builtFloat(given: Decoded<WireFloat>): Part<Float> {
   if (given.kind === "body") return measured(floatOf(given));
   const { kind: _, ...dry } = given;
   return buildDry(dryOf(dry, "/rig/float"));
 }
 
-function builtLine(given: Decoded<z.output<typeof LineSchema>>, path: string): Part<Line> {
+function builtLine(given: Decoded<WireLine>, path: string): Part<Line> {
   if (given.kind === "body") return measured(lineOf(given));
   const { kind: _, length, ...tippet } = given;
   return buildTippet(tippetOf(tippet, path), length);
 }
 
-function builtSinker(given: Decoded<z.output<typeof SinkerSchema>>, path: string): Part<Sinker> {
+function builtSinker(given: Decoded<WireSinker>, path: string): Part<Sinker> {
   if (given.kind === "body") return measured(sinkerOf(given));
   if (given.kind === "shot") return buildShot(given);
   const { kind: _, ...nymph } = given;

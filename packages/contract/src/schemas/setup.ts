@@ -1,125 +1,146 @@
 /** A ranked setup as an answer says it. */
 
 import { z } from "@hono/zod-openapi";
-import { describeTippet, type Setup } from "@plumbdrift/core";
-import type { Say } from "../answer.js";
-import { quantitySchemas as q } from "../quantity/schema.js";
-import { SettlingSchema, settlingOf } from "./drift.js";
-import { HoldTargetSchema, holdTargetOf } from "./held.js";
-import { marginOf, SettledSchema, settledOf } from "./settled.js";
+import {
+  type Caution,
+  type Change,
+  describeTippet,
+  type Newtons,
+  type Pieces,
+  type Setup,
+  tippetStrength,
+  type Why,
+} from "@plumbdrift/core";
+import { encode } from "../quantity/encode.js";
+import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import { fromSi, type Units, unitIn } from "../quantity/units.js";
+import { type Strict, strict, type Wire } from "../quantity/wire.js";
+import { type SaidSettling, SettlingSchema, saidSettling } from "./drift.js";
+import { HoldTargetSchema } from "./held.js";
+import { type SaidSettled, SettledSchema, saidSettled } from "./settled.js";
+import { PiecesSchema, type WirePieces } from "./stop.js";
 
-const TiedSchema = z
-  .strictObject({
-    dry: z.string(),
-    nymph: z.string(),
-    tippet: z.string(),
-    dropper: q.length.openapi({ description: "Length of tippet from dry to nymph." }),
-  })
-  .openapi("Tied", { description: "What to tie on." });
+interface SaidChange extends Omit<Change, "to"> {
+  readonly from: string;
+  readonly to: string;
+}
+
+interface WireChange extends Wire<SaidChange> {
+  readonly tied: WirePieces;
+}
+
+type Judged = "place" | "placeIsExact" | "secondsInWindow" | "effectiveSeconds";
+
+interface SaidSetup extends Pick<Setup, Judged | "hold" | "landAbove" | "cautions" | "why"> {
+  readonly floatMargin: number | null;
+  readonly settled: SaidSettled;
+  readonly settling: SaidSettling;
+  readonly dropperStrength: Newtons;
+}
+
+export interface WireSetup extends Wire<SaidSetup> {
+  readonly tied: WirePieces;
+  readonly next?: WireChange | undefined;
+}
+
+const CautionSchema = strict<Caution>({
+  code: z.enum([
+    "two-flies-rule-unknown",
+    "leader-strength-unknown",
+    "margin-below-least",
+    "margin-thin",
+    "leans-far",
+    "towed-fast",
+    "splash-on-glassy-water",
+    "does-not-settle",
+    "touches-bed",
+    "drowns",
+    "close-to-bed",
+    "longer-than-deep",
+    "outside-window",
+    "dropper-may-outlast-leader",
+  ]),
+  text: z.string(),
+}).openapi("Caution", { description: "Something to watch, with a stable code." });
 
 const ForceNameSchema = z
   .enum(["sinker-weight", "sinker-drag", "line-drag", "float-drag"])
   .openapi("ForceName", { description: "A force on the rig." });
 
-const CautionSchema = z
-  .strictObject({
-    code: z.enum([
-      "two-flies-rule-unknown",
-      "leader-strength-unknown",
-      "margin-below-least",
-      "margin-thin",
-      "leans-far",
-      "towed-fast",
-      "splash-on-glassy-water",
-      "does-not-settle",
-      "touches-bed",
-      "drowns",
-      "close-to-bed",
-      "longer-than-deep",
-      "outside-window",
-      "dropper-may-outlast-leader",
-    ]),
-    text: z.string(),
-  })
-  .openapi("Caution", { description: "Something to watch, with a stable code." });
+const ForceSchema = strict<Wire<Why["forces"][number]>>({ name: ForceNameSchema, size: q.force }).openapi(
+  "ForceSize",
+  { description: "The size of one force." },
+);
 
-const WhySchema = z
-  .strictObject({
-    dominant: ForceNameSchema,
-    forces: z
-      .array(
-        z
-          .strictObject({ name: ForceNameSchema, size: q.force })
-          .openapi("NamedForce", { description: "A force and its size." }),
-      )
-      .openapi({ description: "On the settled rig, the greatest first." }),
-    text: z.string(),
-  })
-  .openapi("Why", { description: "The force that dominates, and the others." });
+const WhySchema = strict<Wire<Why>>({
+  dominant: ForceNameSchema,
+  forces: z.array(ForceSchema).openapi({ description: "On the settled rig, the greatest first." }),
+  text: z.string(),
+}).openapi("Why", { description: "The force that dominates, and the others." });
 
-const ChangeSchema = z
-  .strictObject({
-    part: z.enum(["nymph", "dry", "tippet", "dropper"]),
-    from: z.string(),
-    to: z.string(),
-    gain: q.time.openapi({ description: "Effective seconds gained." }),
-    cost: z.string(),
-  })
-  .openapi("Change", { description: "The single change that would gain most, and what it costs." });
+const ChangeSchema = strict<WireChange>({
+  part: z.enum(["nymph", "dry", "tippet", "dropper"]),
+  from: z.string(),
+  to: z.string(),
+  tied: PiecesSchema.openapi({ description: "The setup with the change made." }),
+  gain: quantity("time", "Effective seconds gained."),
+  cost: z.string(),
+}).openapi("Change", { description: "The single change that would gain most, and what it costs." });
 
-export const SetupSchema = z
-  .strictObject({
-    place: z.number().int().min(1).max(1e9).openapi({ description: "1 is the best." }),
-    placeIsExact: z.boolean().openapi({ description: "False for a rig in hand that is placed by estimate." }),
-    tied: TiedSchema,
-    settled: SettledSchema,
-    settling: SettlingSchema,
-    secondsInWindow: q.time.openapi({ description: "In one drift over the run." }),
-    effectiveSeconds: q.time.openapi({
-      description: "The same, weighted by how little the sinker is towed.",
-    }),
-    floatMargin: z
-      .number()
-      .optional()
-      .openapi({ description: "What the float can carry over what it carries." }),
-    hold: HoldTargetSchema,
-    landAbove: q.length
-      .openapi({ description: "How far upstream of the fish to land the dry; absent when it never settles." })
-      .optional(),
-    cautions: z.array(CautionSchema),
-    why: WhySchema,
-    next: ChangeSchema.optional(),
-  })
-  .openapi("Setup", { description: "A setup, judged." });
+export const SetupSchema: Strict<WireSetup> = strict<WireSetup>({
+  place: z.number().int().min(1).max(1e9).openapi({ description: "1 is the best." }),
+  placeIsExact: z.boolean().openapi({ description: "False for a rig in hand that is placed by estimate." }),
+  tied: PiecesSchema.openapi({ description: "What to tie on. It may be sent back as inHand." }),
+  dropperStrength: quantity(
+    "force",
+    "What the dropper bears without a knot: as printed, else by material and diameter, ±35 %.",
+    "N",
+  ),
+  settled: SettledSchema,
+  settling: SettlingSchema,
+  secondsInWindow: quantity("time", "In one drift over the run."),
+  effectiveSeconds: quantity("time", "The same, weighted by how little the sinker is towed."),
+  floatMargin: z
+    .number()
+    .optional()
+    .openapi({ description: "What the float can carry over what it carries." }),
+  hold: HoldTargetSchema,
+  landAbove: quantity(
+    "length",
+    "How far upstream of the fish to land the dry; absent when it never settles.",
+  ).optional(),
+  cautions: z.array(CautionSchema),
+  why: WhySchema,
+  next: ChangeSchema.optional(),
+}).openapi("Setup", { description: "A setup, judged." });
 
-export function setupOf(setup: Setup, say: Say): z.output<typeof SetupSchema> {
-  const { why, next } = setup;
-  return {
-    place: setup.place,
-    placeIsExact: setup.placeIsExact,
-    tied: {
-      dry: setup.dry.name,
-      nymph: setup.nymph.name,
-      tippet: describeTippet(setup.tippet),
-      dropper: say.length(setup.dropper),
+export function setupOf(setup: Setup, units: Units): WireSetup {
+  const { next, tippet } = setup;
+  const settled = saidSettled(setup.settled);
+  const said = {
+    ...setup,
+    tied: tiedOf(setup),
+    dropperStrength: tippetStrength(tippet),
+    settled,
+    settling: saidSettling(setup.settling),
+    floatMargin: settled.floatMargin,
+    next: next && {
+      ...next,
+      from: labelOf(next.part, setup, units),
+      to: labelOf(next.part, next.to, units),
+      tied: tiedOf(next.to),
     },
-    settled: settledOf(setup.settled, say),
-    settling: settlingOf(setup.settling, say),
-    secondsInWindow: say.time(setup.secondsInWindow),
-    effectiveSeconds: say.time(setup.effectiveSeconds),
-    ...marginOf(setup.floatMargin),
-    hold: holdTargetOf(setup.hold, say),
-    ...(setup.landAbove === null ? {} : { landAbove: say.length(setup.landAbove) }),
-    cautions: setup.cautions.map(({ code, text }) => ({ code, text })),
-    why: {
-      dominant: why.dominant,
-      forces: why.forces.map(({ name, size }) => ({ name, size: say.force(size) })),
-      text: why.text,
-    },
-    ...(next === null
-      ? {}
-      : {
-          next: { part: next.part, from: next.from, to: next.to, gain: say.time(next.gain), cost: next.cost },
-        }),
   };
+  return encode(SetupSchema, said, units);
+}
+
+/** The pieces, each with a name. */
+function tiedOf({ dry, nymph, tippet, dropper }: Pieces): Pieces {
+  return { dry, nymph, tippet: { ...tippet, name: describeTippet(tippet) }, dropper };
+}
+
+function labelOf(part: keyof Pieces, pieces: Pieces, units: Units): string {
+  if (part !== "dropper") return tiedOf(pieces)[part].name ?? part;
+  const unit = unitIn(units, "cm");
+  return `${Math.round(fromSi("length", pieces.dropper, unit))} ${unit}`;
 }

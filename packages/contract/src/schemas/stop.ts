@@ -1,61 +1,78 @@
 /** The fish, the box and the rig in hand, as a request says them. */
 
 import { z } from "@hono/zod-openapi";
-import type { Box, Dry, Metres, Nymph, Tippet } from "@plumbdrift/core";
-import type { Decoded } from "../quantity/decode.js";
+import type { Box, Capture, LieObservation, Pieces } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
+import { type Decoded, type Said, type Strict, strict, type Wire } from "../quantity/wire.js";
 import { withinBudget } from "../refusal.js";
-import { DrySchema, dryOf, NymphSchema, nymphOf, TippetSchema, tippetOf } from "./tackle.js";
+import {
+  DrySchema,
+  dryOf,
+  NymphSchema,
+  nymphOf,
+  TippetSchema,
+  tippetOf,
+  type WireDry,
+  type WireNymph,
+  type WireTippet,
+} from "./tackle.js";
 
 /** The most setups that one call may rank. */
 export const MAX_CANDIDATES = 50_000;
 
-const CaptureSchema = z
-  .strictObject({
-    preyLength: quantity("length", "Length of the prey.", 0.1, 50, "mm"),
-    fishLength: quantity("length", "Length of the fish.", 2, 200, "cm"),
-    greatestSpeed: quantity("speed", "Greatest speed the fish keeps up.", 0.05, 10, "m/s"),
-  })
-  .openapi("Capture", { description: "The published geometry of capture, in place of reach." });
+export interface WireBox {
+  readonly dries: readonly WireDry[];
+  readonly nymphs: readonly WireNymph[];
+  readonly tippets: readonly WireTippet[];
+  readonly dropperLengths: readonly Said<"length">[];
+}
 
-export const FishSchema = z
-  .strictObject({
-    holdingHeight: quantity(
-      "length",
-      "Height above the bed where it holds; 12 in, or a third of the depth where shallower, unless given.",
-      0,
-      10,
-      "m",
-    ).optional(),
-    reach: quantity("length", "How far it lifts; 12 in unless given.", 0.01, 5, "m").optional(),
-    capture: CaptureSchema.optional(),
-  })
-  .openapi("Fish", { description: "Where the fish holds and how far it moves." });
+/** The four pieces of a rig: in hand on the way in, ranked on the way out. */
+export interface WirePieces {
+  readonly dry: WireDry;
+  readonly nymph: WireNymph;
+  readonly tippet: WireTippet;
+  readonly dropper: Said<"length">;
+}
 
-export const BoxSchema = z
-  .strictObject({
-    dries: z.array(DrySchema).min(1).max(500),
-    nymphs: z.array(NymphSchema).min(1).max(500),
-    tippets: z.array(TippetSchema).min(1).max(50),
-    dropperLengths: z
-      .array(quantity("length", "Length of a dropper.", 0.02, 5, "m"))
-      .min(1)
-      .max(50),
-  })
-  .openapi("Box", {
-    description: `What there is to choose from. Every combination is a candidate; ${MAX_CANDIDATES} at most.`,
-  });
+const CaptureSchema = strict<Wire<Capture>>({
+  preyLength: quantity("length", "Length of the prey.", 0.1, 50, "mm"),
+  fishLength: quantity("length", "Length of the fish.", 2, 200, "cm"),
+  greatestSpeed: quantity("speed", "Greatest speed the fish keeps up.", 0.05, 10, "m/s"),
+}).openapi("Capture", { description: "The published geometry of capture, in place of reach." });
 
-export const HandSchema = z
-  .strictObject({
-    dry: DrySchema,
-    nymph: NymphSchema,
-    tippet: TippetSchema,
-    dropper: quantity("length", "Length of the dropper.", 0.02, 5, "m"),
-  })
-  .openapi("Hand", { description: "The rig in hand: judged, and placed among the others." });
+export const FishSchema: Strict<Wire<LieObservation>> = strict<Wire<LieObservation>>({
+  holdingHeight: quantity(
+    "length",
+    "Height above the bed where it holds; 12 in, or a third of the depth where shallower, unless given.",
+    0,
+    10,
+    "m",
+  ).optional(),
+  reach: quantity("length", "How far it lifts; 12 in unless given.", 0.01, 5, "m").optional(),
+  capture: CaptureSchema.optional(),
+}).openapi("Fish", { description: "Where the fish holds and how far it moves." });
 
-export function boxOf(given: Decoded<z.output<typeof BoxSchema>>): Box {
+export const BoxSchema: Strict<WireBox> = strict<WireBox>({
+  dries: z.array(DrySchema).min(1).max(500),
+  nymphs: z.array(NymphSchema).min(1).max(500),
+  tippets: z.array(TippetSchema).min(1).max(50),
+  dropperLengths: z
+    .array(quantity("length", "Length of a dropper.", 2, 500, "cm"))
+    .min(1)
+    .max(50),
+}).openapi("Box", {
+  description: `What there is to choose from. Every combination is a candidate; ${MAX_CANDIDATES} at most.`,
+});
+
+export const PiecesSchema: Strict<WirePieces> = strict<WirePieces>({
+  dry: DrySchema,
+  nymph: NymphSchema,
+  tippet: TippetSchema,
+  dropper: quantity("length", "Length of tippet from dry to nymph.", 2, 500, "cm"),
+}).openapi("Pieces", { description: "A dry, a nymph, and a dropper of tippet between them." });
+
+export function boxOf(given: Decoded<WireBox>): Box {
   const { dries, nymphs, tippets, dropperLengths } = given;
   const candidates = dries.length * nymphs.length * tippets.length * dropperLengths.length;
   withinBudget("/box", "candidates", candidates, MAX_CANDIDATES);
@@ -67,16 +84,11 @@ export function boxOf(given: Decoded<z.output<typeof BoxSchema>>): Box {
   };
 }
 
-export function handOf(hand: Decoded<z.output<typeof HandSchema>>): {
-  readonly dry: Dry;
-  readonly nymph: Nymph;
-  readonly tippet: Tippet;
-  readonly dropper: Metres;
-} {
+export function handOf({ dry, nymph, tippet, dropper }: Decoded<WirePieces>): Pieces {
   return {
-    dry: dryOf(hand.dry, "/inHand/dry"),
-    nymph: nymphOf(hand.nymph, "/inHand/nymph"),
-    tippet: tippetOf(hand.tippet, "/inHand/tippet"),
-    dropper: hand.dropper,
+    dry: dryOf(dry, "/inHand/dry"),
+    nymph: nymphOf(nymph, "/inHand/nymph"),
+    tippet: tippetOf(tippet, "/inHand/tippet"),
+    dropper,
   };
 }

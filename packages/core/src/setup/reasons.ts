@@ -1,7 +1,7 @@
 /** Why a setup does what it does, and what to watch. */
 
 import { sinkerKernel, submergedWeight } from "../forces/index.js";
-import { describeTippet, tippetStrength } from "../tackle/index.js";
+import { tippetStrength } from "../tackle/index.js";
 import { newtons } from "../units/index.js";
 import type { Caution, CautionCode, Change, ForceName, Judgement, Pieces, Stop, Why } from "./stop.js";
 
@@ -88,12 +88,12 @@ export function cautionsOf(
   add(
     settled.regime === "hanging" && height < 0.05,
     "close-to-bed",
-    "less than 5 cm off the bed: it will catch the higher stones",
+    "close to the bed: it will catch the higher stones",
   );
   add(
     height < window.low || height > window.high,
     "outside-window",
-    `settles ${Math.round(height * 100)} cm off the bed, outside the fish's window`,
+    `settles ${height < window.low ? "below" : "above"} the fish's window`,
   );
   add(!settling.settles, "does-not-settle", "does not settle within the run");
   add(Math.abs(settled.lean) > Math.PI / 6, "leans-far", "hangs more than 30° off plumb");
@@ -110,7 +110,7 @@ export function cautionsOf(
   add(
     stop.leaderStrength === undefined,
     "leader-strength-unknown",
-    `the dropper breaks at about ${Math.round(strength)} N: the leader has to be stronger`,
+    "nobody said what the leader bears: it has to be stronger than the dropper",
   );
   add(
     stop.leaderStrength !== undefined && strength > stop.leaderStrength,
@@ -134,13 +134,10 @@ export const standingCautions: readonly string[] = [
   "Two hooks on one line: wear glasses, pinch the barbs, keep others clear of the cast.",
 ];
 
-/** One change of one piece, in words, and what it costs. */
+/** One change of one piece, and in words what it costs. */
 export function changeBetween(from: Judgement, to: Judgement, part: keyof Pieces): Omit<Change, "gain"> {
-  const label = (j: Judgement): string => {
-    if (part === "tippet") return j.tippet.name ?? describeTippet(j.tippet);
-    return part === "dropper" ? `${Math.round(j.dropper * 100)} cm` : j[part].name;
-  };
-  return { part, from: label(from), to: label(to), cost: costOf(from, to) };
+  const { dry, nymph, tippet, dropper } = to;
+  return { part, to: { dry, nymph, tippet, dropper }, cost: costOf(from, to) };
 }
 
 function costOf(from: Judgement, to: Judgement): string {
@@ -150,8 +147,7 @@ function costOf(from: Judgement, to: Judgement): string {
   if (to.splash > 1.05 * from.splash) costs.push("a louder splash");
   if (to.dropper > from.dropper) costs.push("a longer dropper to control");
   const [before, after] = [tippetStrength(from.tippet), tippetStrength(to.tippet)];
-  if (after < 0.95 * before)
-    costs.push(`breaks at ${Math.round(after)} N instead of ${Math.round(before)} N`);
+  if (after < 0.95 * before) costs.push(`a dropper ${Math.round(100 * (1 - after / before))} % weaker`);
   const [low, lower] = [from, to].map((j) => j.settled.sinkers.at(-1)?.heightAboveBed ?? 0);
   if ((lower ?? 0) < 0.1 && (lower ?? 0) < (low ?? 0)) costs.push("nearer the bed");
   return costs.length > 0 ? costs.join(", ") : "nothing that shows in the numbers";

@@ -62,6 +62,7 @@ export type CautionCode =
 
 export interface Caution {
   readonly code: CautionCode;
+  /** Without lengths or strengths, so that it reads in any system of units. */
   readonly text: string;
 }
 
@@ -71,14 +72,15 @@ export interface Why {
   readonly dominant: ForceName;
   /** Size of each force on the settled rig, the greatest first. */
   readonly forces: readonly { readonly name: ForceName; readonly size: Newtons }[];
+  /** Forces in mN, angles in degrees: everyday units at this size in any system. */
   readonly text: string;
 }
 
 /** The single change of one piece that would gain most. */
 export interface Change {
   readonly part: keyof Pieces;
-  readonly from: string;
-  readonly to: string;
+  /** The pieces once it is made. */
+  readonly to: Pieces;
   /** Effective seconds gained. */
   readonly gain: Seconds;
   readonly cost: string;
