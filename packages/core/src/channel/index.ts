@@ -21,6 +21,7 @@ export type { DepthsFor } from "./every-root.js";
 export { type CompositeMethod, type Friction, type ManningUnits, manningFactor } from "./friction.js";
 export type { Control, ReachFlow } from "./gradual.js";
 export * from "./hydraulic-geometry.js";
+export * from "./lateral.js";
 export * from "./point-methods.js";
 export { type CurveName, type ProfileClass, profileClass, type SlopeClass } from "./profile-class.js";
 export * from "./rating.js";
@@ -52,3 +53,4 @@ export {
   surveyedSection,
 } from "./survey.js";
 export * from "./uniform.js";
+export { type Strip, stripsAcross } from "./verticals.js";

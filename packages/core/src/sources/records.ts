@@ -47,6 +47,7 @@ export type SourceKey =
   | "Pode1951"
   | "Rantz1982"
   | "RickenmannRecking2011"
+  | "Schlichting1979"
   | "Strickler1923"
   | "Subramanya2008"
   | "SuckerBrauer1975"
@@ -248,6 +249,12 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     2011,
     "Evaluation of flow resistance in gravel-bed rivers through a large field data set, Water Resour. Res. 47:W07538",
     "second-hand",
+  ),
+  Schlichting1979: record(
+    "Schlichting, H.",
+    1979,
+    "Boundary-Layer Theory, 7th ed., ch. 24 free turbulent flows",
+    "from-memory",
   ),
   Strickler1923: record(
     "Strickler, A.",
