@@ -1,8 +1,7 @@
 import core = require("@plumbdrift/core");
 
-const names: object = core;
-
 // @ts-expect-error A name that is not exported is an error; were the types missing, it would not be.
 const missing: unknown = core.noSuchName;
 
-export = { names, missing };
+const said: readonly unknown[] = [core, missing];
+export = said;
