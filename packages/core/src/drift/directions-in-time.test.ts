@@ -1,6 +1,6 @@
 /** The directions of model §9 in time, common practice without a source: what makes the nymph reach a given depth sooner. */
 
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { line as lineOf, sinker } from "../forces/index.js";
 import { tippetDensity } from "../tackle/index.js";
 import {
@@ -16,6 +16,9 @@ import {
 import { type Fished, fished, nymphOf, rigOf } from "./directions.fixture.js";
 import { settle } from "./settled.js";
 import { type Cast, drift } from "./unsteady.js";
+
+// hundreds of rigs each, on a machine that may be busy
+vi.setConfig({ testTimeout: 60_000 });
 
 /** Rigs that hang clear of the bed under a dry that carries them, each with a depth to reach: four fifths of what it settles at. */
 const all = Array.from({ length: 160 }, (_, seed) => ({ seed, it: fished(seed) })).flatMap(({ seed, it }) => {

@@ -1,12 +1,15 @@
 /** The directions of model §9, common practice without a source, over a range of rigs and waters: what docs/practice.md says of them. */
 
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { line as lineOf, type Sinker, sinker } from "../forces/index.js";
 import { buildDry, type TippetMaterial, tippetDensity, tippetDiameter } from "../tackle/index.js";
 import { kilograms, millimetres, newtons, times } from "../units/index.js";
 import { type Fished, fished, nymphOf, rigOf } from "./directions.fixture.js";
 import { settle } from "./settled.js";
 import type { Settled } from "./state.js";
+
+// hundreds of rigs each, on a machine that may be busy
+vi.setConfig({ testTimeout: 60_000 });
 
 const settled = (it: Fished, held = 0): Settled => settle(rigOf(it), it.column, { held: newtons(held) });
 const depth = (s: Settled): number => s.sinkers[0]?.depthBelowSurface ?? Number.NaN;

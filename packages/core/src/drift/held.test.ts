@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { speedAt, waterColumn } from "../column/index.js";
 import { float, line, sinker } from "../forces/index.js";
 import { rig } from "../rig/index.js";
@@ -15,6 +15,9 @@ import {
 import { fished, rigOf } from "./directions.fixture.js";
 import { dragFreeTime, hold, holdInStep, slowerThanFoam } from "./held.js";
 import { settle } from "./settled.js";
+
+// hundreds of rigs each, on a machine that may be busy
+vi.setConfig({ testTimeout: 60_000 });
 
 const dry = float({
   length: millimetres(22),
@@ -121,7 +124,7 @@ describe("holding back many rigs that hang", () => {
 
   test("a wind against the stream spares some of the hold", () => {
     let spared = 0;
-    for (const { it, made, held } of all) {
+    for (const { it, made, held } of all.slice(0, 40)) {
       const wind = metresPerSecond(-3);
       const blown = settle(made, it.column, { wind });
       const inWind = holdInStep(made, it.column, blown, newtons(0.02), wind);
@@ -130,7 +133,7 @@ describe("holding back many rigs that hang", () => {
       expect(inWind.point.force).toBeLessThan(held.inStep.point.force + 1e-9);
       if (inWind.point.force < held.inStep.point.force - 1e-6) spared++;
     }
-    expect(spared).toBeGreaterThan(25);
+    expect(spared).toBeGreaterThan(15);
   });
 });
 

@@ -1,12 +1,15 @@
 /** The settled rig drawn again: from the lowest sinker up by the midpoint rule, with formulas written here and not those of the solver. */
 
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { type Column, speedProfile } from "../column/index.js";
 import type { Line, Sinker } from "../forces/index.js";
 import { standardGravity } from "../units/index.js";
 import { type SeededRig, seededRig } from "./settled.fixture.js";
 import { settle } from "./settled.js";
 import type { Settled } from "./state.js";
+
+// hundreds of rigs each, on a machine that may be busy
+vi.setConfig({ testTimeout: 60_000 });
 
 interface Force {
   readonly x: number;

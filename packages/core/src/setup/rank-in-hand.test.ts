@@ -1,8 +1,11 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { waterColumn } from "../column/index.js";
 import { inches, metres, metresPerSecond, newtons } from "../units/index.js";
 import { type Pieces, rankSetups } from "./index.js";
 import { box, judgedAt, refusals, stop } from "./rank.fixture.js";
+
+// hundreds of rigs each, on a machine that may be busy
+vi.setConfig({ testTimeout: 60_000 });
 
 const ranking = rankSetups(stop);
 

@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { waterColumn } from "../column/index.js";
 import { fishWindow } from "../lie/index.js";
 import { tippetStrength } from "../tackle/index.js";
@@ -6,6 +6,9 @@ import { metres, metresPerSecond, newtons } from "../units/index.js";
 import { mostCandidates, rankSetups, type Stop } from "./index.js";
 import { box, refusals, run, stop } from "./rank.fixture.js";
 import { buildBodies, surveyBox } from "./shortlist.js";
+
+// hundreds of rigs each, on a machine that may be busy
+vi.setConfig({ testTimeout: 60_000 });
 
 const ranking = rankSetups(stop);
 const refusedFor = (at: Stop, reason: string): number =>

@@ -1,8 +1,11 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { metres, seconds } from "../units/index.js";
 import { type Pieces, rankSetups } from "./index.js";
 import { inOrder } from "./judge.js";
 import { judgedAt, run, stop } from "./rank.fixture.js";
+
+// hundreds of rigs each, on a machine that may be busy
+vi.setConfig({ testTimeout: 60_000 });
 
 const ranking = rankSetups(stop);
 const pair = ({ dry, nymph }: Pieces): string => `${dry.name} + ${nymph.name}`;
