@@ -1,7 +1,13 @@
 /** Every depth at which a quantity of the section has a given value, piece by piece of the depths it can be filled to. */
 
 import { findRoot } from "../numerics/index.js";
-import { type CubicMetresPerSecond, cubicMetresPerSecond, type Metres, metres } from "../units/index.js";
+import {
+  type CubicMetresPerSecond,
+  cubicMetresPerSecond,
+  type Metres,
+  metres,
+  QuantityError,
+} from "../units/index.js";
 import type { CrossSection } from "./section.js";
 
 /** A range of depths over which a section is smooth. `band` names the row of the tables of a survey. */
@@ -77,49 +83,72 @@ export function turningPieces(section: CrossSection, rise: InBand): readonly Pie
   return turns.length === 0 ? pieces : cutAt(pieces, turns);
 }
 
-/** The roots of f over pieces in which it only rises or only falls, in order of depth.
+/** What the sums over two neighbouring bands may differ by where they meet, and roots nearer than this are one. */
+const rounding = 1e-12;
+
+/** The roots of f, a relative excess, over pieces in which it only rises or only falls, in order of depth.
  *  `dry` is the sign of f as depth goes to 0; as depth grows without end f is above 0. */
 export function rootsOver(f: InBand, pieces: readonly Piece[], dry: 1 | -1): number[] {
   const found: number[] = [];
-  for (const piece of pieces) {
-    const root = rootIn(f, piece, dry);
-    if (root !== undefined && root !== found.at(-1)) found.push(root);
+  const keep = (root: number): void => {
+    if (!(root <= (found.at(-1) ?? 0) * (1 + rounding))) found.push(root);
+  };
+  let before = Number.NaN;
+  for (const { band, low, high } of pieces) {
+    const fa = low === 0 ? dry * Number.POSITIVE_INFINITY : f(band, low);
+    const fb = high === Number.POSITIVE_INFINITY ? high : f(band, high);
+    if (fa === 0 || (before < 0 !== fa < 0 && Math.abs(before - fa) <= rounding)) keep(low);
+    if (fb === 0) keep(high);
+    else if (fa < 0 !== fb < 0 && fa !== 0) keep(rootIn((y) => f(band, y), { a: low, b: high, fa, fb }));
+    before = fb;
   }
   return found;
 }
 
-function rootIn(f: InBand, { band, low, high }: Piece, dry: 1 | -1): number | undefined {
-  let [a, b] = [low, high];
-  let fa = low === 0 ? dry * Number.POSITIVE_INFINITY : f(band, low);
-  let fb = high === Number.POSITIVE_INFINITY ? high : f(band, high);
-  if (fa === 0) return low;
-  if (fb === 0) return high;
-  if (fa > 0 === fb > 0) return undefined;
-  // an end at infinity or at the dry bed moves in until the sign there can be seen
-  if (high === Number.POSITIVE_INFINITY) {
-    b = low > 0 ? 2 * low : 1;
-    for (fb = f(band, b); fb > 0 === fa > 0; fb = f(band, b)) {
-      a = b;
-      fa = fb;
-      b *= 16;
+interface Bracket {
+  readonly a: number;
+  readonly b: number;
+  readonly fa: number;
+  readonly fb: number;
+}
+
+/** Moves an end at infinity, or at the dry bed, in until the sign there can be seen; then finds the root. */
+function rootIn(f: (depth: number) => number, { a, b, fa, fb }: Bracket): number {
+  if (b === Number.POSITIVE_INFINITY) {
+    const [from, value] = steppedFrom(f, a > 0 ? 2 * a : 1, 16, fb);
+    if (a > 0) return bracketed(f, { a, b: from, fa, fb: value });
+    return rootIn(f, { a, b: from, fa, fb: value });
+  }
+  if (a > 0) return bracketed(f, { a, b, fa, fb });
+  const [near, value] = steppedFrom(f, b / 16, 1 / 16, fa);
+  return bracketed(f, { a: near, b, fa: value, fb });
+}
+
+/** Steps from y by a factor until f has the wanted sign. */
+function steppedFrom(
+  f: (depth: number) => number,
+  start: number,
+  factor: number,
+  wanted: number,
+): readonly [depth: number, value: number] {
+  let y = start;
+  let value = f(y);
+  while (value < 0 !== wanted < 0) {
+    y *= factor;
+    value = f(y);
+    if (y === 0 || y === Number.POSITIVE_INFINITY) {
+      throw new QuantityError(
+        "depth that balances",
+        "between 1e-308 and 1e308 m: the given values leave no such depth",
+        y,
+      );
     }
   }
-  if (a === 0) {
-    a = b / 16;
-    for (fa = f(band, a); fa > 0 === fb > 0; fa = f(band, a)) {
-      b = a;
-      fb = fa;
-      a /= 16;
-    }
-  }
-  return bracketed((y) => f(band, y), { a, b, fa, fb });
+  return [y, value];
 }
 
 /** The root by the logarithm of depth, in which the relations of hydraulics are nearly straight. */
-function bracketed(
-  f: (depth: number) => number,
-  { a, b, fa, fb }: { readonly a: number; readonly b: number; readonly fa: number; readonly fb: number },
-): number {
+function bracketed(f: (depth: number) => number, { a, b, fa, fb }: Bracket): number {
   if (fa === 0) return a;
   if (fb === 0) return b;
   const [low, high] = [Math.log(a), Math.log(b)];

@@ -17,10 +17,12 @@ export {
 export * from "./direct-step.js";
 export * from "./discharge.js";
 export * from "./discharge-uncertainty.js";
+export * from "./energy.js";
 export type { DepthsFor } from "./every-root.js";
 export { type CompositeMethod, type Friction, type ManningUnits, manningFactor } from "./friction.js";
 export type { Control, ReachFlow } from "./gradual.js";
 export * from "./hydraulic-geometry.js";
+export * from "./jump.js";
 export * from "./lateral.js";
 export * from "./point-methods.js";
 export { type CurveName, type ProfileClass, profileClass, type SlopeClass } from "./profile-class.js";

@@ -1,6 +1,8 @@
 /** A surveyed section: what lies under the surface between levelled points, compiled once into bands of elevation. */
 
-import { type Metres, metres, QuantityError } from "../units/index.js";
+import { type Metres, metres } from "../units/index.js";
+import { checkPoints, checkZones, endsOf } from "./survey-check.js";
+import { bandsOf, groundOf, tableOf } from "./survey-table.js";
 import type { Wet } from "./wet.js";
 
 /** A point of the ground. Stations run across the stream, from the left bank. */
@@ -15,7 +17,7 @@ export interface RoughnessZone {
   readonly manning: number;
 }
 
-/** Ground beyond `station` carries nothing until the water stands above `elevation`. */
+/** Ground beyond `station` carries nothing until the water reaches `elevation`; from there on it does, by a step. */
 export interface IneffectiveEnd {
   readonly station: Metres;
   readonly elevation: Metres;
@@ -55,10 +57,38 @@ export interface SurveyedSection {
   readonly zones: readonly { readonly manning: number; readonly table: BandTable }[];
 }
 
-export function surveyedSection(_survey: Survey): SurveyedSection {
-  throw new QuantityError("survey", "compiled", metres(0));
+/** Compiles a survey. The ground runs straight from point to point, so the water's edge lies between two of them by interpolation, and
+ *  every pool below the surface is filled: an island parts the water, its top is wet once covered. Between zones and at ineffective ends
+ *  no perimeter is added: water does not rub there.
+ *  Throws QuantityError naming the point: stations that go back, a point repeated, a wall that folds onto itself, fewer than two points,
+ *  an end no higher than the lowest point (without walls); and for zones out of order or beyond the points.
+ *  @example surveyedSection({ points: [[0, 2], [2, 0], [5, 0], [7, 2]].map(([x, z]) => ({ station: metres(x), elevation: metres(z) })) }).greatestDepth // => 2 */
+export function surveyedSection(survey: Survey): SurveyedSection {
+  checkPoints(survey);
+  checkZones(survey);
+  const lowest = Math.min(...survey.points.map(({ elevation }) => elevation));
+  const ground = groundOf(survey, lowest);
+  const greatestDepth = survey.walls === "vertical" ? Number.POSITIVE_INFINITY : endsOf(survey) - lowest;
+  const bands = bandsOf(ground, greatestDepth);
+  const zones = (survey.zones ?? []).map(({ manning }, zone) => ({
+    manning,
+    table: tableOf(
+      ground.filter((strip) => strip.zone === zone),
+      bands,
+    ),
+  }));
+  return {
+    shape: "surveyed",
+    survey,
+    lowest: metres(lowest),
+    greatestDepth,
+    bands,
+    whole: tableOf(ground, bands),
+    zones,
+  };
 }
 
+/** The band a depth lies in; at the edge of two, the upper. */
 export function bandAt(section: SurveyedSection, depth: number): number {
   const { bands } = section;
   let low = 0;
@@ -66,11 +96,12 @@ export function bandAt(section: SurveyedSection, depth: number): number {
   while (low < high) {
     const middle = (low + high + 1) >> 1;
     if (bands[middle]! <= depth) low = middle;
-    else high = middle;
+    else high = middle - 1;
   }
   return low;
 }
 
+/** What is wet at a depth. No check. */
 export function surveyWetAt(section: SurveyedSection, depth: number): Wet {
   const band = bandAt(section, depth);
   return tableWet(section.whole, band, depth - section.bands[band]!);
