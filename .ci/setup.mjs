@@ -1,5 +1,5 @@
 // Installs when the lock file has changed, then runs turbo with the arguments given.
-// `--quiet` first: a following command owns stdout, so everything here goes to stderr.
+// `--quiet` first: a following command owns stdout, and nothing is said (on stderr) unless something fails or has to be installed.
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
@@ -10,12 +10,15 @@ const { packageManager } = JSON.parse(readFileSync(`${root}package.json`, "utf8"
 const quiet = process.argv[2] === "--quiet";
 const tasks = process.argv.slice(quiet ? 3 : 2);
 
-const run = (command, args, stdout) => {
+const run = (command, args) => {
   const env = { ...process.env, TURBO_TELEMETRY_DISABLED: "1" };
   const shell = process.platform === "win32";
-  const { status, error } = spawnSync(command, args, { cwd: root, env, shell, stdio: ["ignore", stdout, 2] });
-  if (error) console.error(error.message);
-  if (status !== 0) process.exit(status ?? 1);
+  const stdio = quiet ? ["ignore", "pipe", "pipe"] : "inherit";
+  const options = { cwd: root, env, shell, stdio, maxBuffer: 1e8 };
+  const { status, error, stdout, stderr } = spawnSync(command, args, options);
+  if (status === 0) return;
+  console.error([stdout, stderr, error?.message].filter((said) => said?.length > 0).join("\n"));
+  process.exit(status ?? 1);
 };
 
 const stamp = `${root}node_modules/.installed`;
@@ -23,10 +26,8 @@ const lock = createHash("sha256")
   .update(readFileSync(`${root}pnpm-lock.yaml`))
   .digest("hex");
 if (!existsSync(stamp) || readFileSync(stamp, "utf8") !== lock) {
-  run("npx", ["--yes", packageManager, "install", "--frozen-lockfile"], 2);
+  if (quiet) console.error("Installing, then building: this takes a minute, once.");
+  run("npx", ["--yes", packageManager, "install", "--frozen-lockfile"]);
   writeFileSync(stamp, lock);
 }
-if (tasks.length > 0) {
-  const logs = quiet ? ["--output-logs=errors-only"] : [];
-  run("turbo", ["run", ...tasks, ...logs], quiet ? 2 : 1);
-}
+if (tasks.length > 0) run("turbo", ["run", ...tasks, ...(quiet ? ["--output-logs=errors-only"] : [])]);
