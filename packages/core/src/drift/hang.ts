@@ -123,7 +123,7 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
     const T = Math.sqrt(y[1]! * y[1]! + y[2]! * y[2]!) + 1e-300;
     const place = Math.abs(error[0]!) / length;
     const force = (Math.abs(error[1]!) + Math.abs(error[2]!)) / T;
-    return place > force ? place : force;
+    return Math.max(place, force);
   }
   const state = new Float64Array(4);
   // the drag turns over, with a kink, where the water runs at the drift speed
