@@ -22,6 +22,7 @@ import { nezuRodi } from "./nezu-rodi-1985/cases.js";
 import { perry } from "./perry-9/cases.js";
 import { profileIdentities } from "./profile-identities/cases.js";
 import { rantz } from "./rantz-1982/cases.js";
+import { reachFolders, reachRows } from "./reach-cases.js";
 import { rushton } from "./rushton-1996/cases.js";
 import { scipyPchip } from "./scipy-pchip/cases.js";
 import { standardDragCurve } from "./standard-drag-curve/cases.js";
@@ -69,6 +70,7 @@ const folders: readonly SourceCases[] = [
   wholeRig,
   wholeRigByScipy,
   hughesDill,
+  ...reachFolders,
 ];
 
 export const cases: readonly Case[] = folders.flatMap(casesOf);
@@ -81,6 +83,7 @@ export const rows: readonly string[] = [
   ...named("D", [20, 21, 22, 23, 24, 25, 26, 28, 40, 41, 42, 43, 44, 46, 50, 52, 53, 54, 55, 56, 57, 58, 59]),
   ...named("K", [1, 2, 4, 6, 7, 9, 10, 20, 21, 22, 23]),
   ...named("F", [1, 2]),
+  ...Object.entries(reachRows).flatMap(([letter, numbers]) => named(letter, numbers)),
 ];
 
 function named(letter: string, numbers: readonly number[]): readonly string[] {

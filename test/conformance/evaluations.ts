@@ -4,6 +4,7 @@ import { columnEvaluations } from "./evaluations-column.js";
 import { driftEvaluations } from "./evaluations-drift.js";
 import { forceEvaluations } from "./evaluations-forces.js";
 import { lieEvaluations } from "./evaluations-lie.js";
+import { reachEvaluations } from "./evaluations-reach.js";
 import { waterEvaluations } from "./evaluations-water.js";
 
 export type Evaluation =
@@ -11,7 +12,8 @@ export type Evaluation =
   | keyof typeof forceEvaluations
   | keyof typeof columnEvaluations
   | keyof typeof driftEvaluations
-  | keyof typeof lieEvaluations;
+  | keyof typeof lieEvaluations
+  | keyof typeof reachEvaluations;
 
 export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number>> = {
   ...waterEvaluations,
@@ -19,4 +21,5 @@ export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number
   ...columnEvaluations,
   ...driftEvaluations,
   ...lieEvaluations,
+  ...reachEvaluations,
 };

@@ -1,0 +1,103 @@
+import type { SourceCases } from "../case.js";
+
+export const hydrocal: SourceCases = {
+  source: "HYDROCAL (USACE ERDC), documented results",
+  locator: "R/n_*.R, examples",
+  kind: "published",
+  seen: "read",
+  cases: [
+    { id: "R-01", evaluates: "n by Limerinos", inputs: { radius: 1, d84: 0.1 }, printed: "0.036" },
+    { id: "R-02", evaluates: "n by Limerinos", inputs: { radius: 2.5, d84: 0.07 }, printed: "0.031" },
+    {
+      id: "R-04",
+      evaluates: "n by Jarrett",
+      inputs: { slope: 0.03, radius: 0.3 },
+      printed: "0.102",
+      disagrees:
+        "T6: printed with the SI constant rounded to 0.32; 0.39 with R in feet is 0.3225, and n is 0.1032",
+    },
+    {
+      id: "R-04.rounding",
+      evaluates: "n by Jarrett",
+      inputs: { slope: 0.03, radius: 0.3 },
+      printed: "0.102",
+      tolerance: {
+        relative: 0.0125,
+        because: "0.3225 against the printed constant of 0.32, and the rounding of the print",
+      },
+    },
+    { id: "R-06", evaluates: "n by Bathurst", inputs: { radius: 0.15, d84: 0.25 }, printed: "0.085" },
+    { id: "R-06.deep", evaluates: "n by Bathurst", inputs: { radius: 0.8, d84: 0.12 }, printed: "0.036" },
+    { id: "R-06.coarse", evaluates: "n by Bathurst", inputs: { radius: 1.32, d84: 0.6 }, printed: "0.056" },
+    { id: "R-08.100", evaluates: "n by Strickler", inputs: { d50: 0.1 }, printed: "0.032" },
+    { id: "R-08.20", evaluates: "n by Strickler", inputs: { d50: 0.02 }, printed: "0.025" },
+    { id: "R-08.8", evaluates: "n by Strickler", inputs: { d50: 0.008 }, printed: "0.021" },
+    { id: "R-09.5", evaluates: "n by Maynord", inputs: { d90: 0.005 }, printed: "0.018" },
+    {
+      id: "R-09.50",
+      evaluates: "n by Maynord",
+      inputs: { d90: 0.05 },
+      printed: "0.027",
+      disagrees: "T3: the printed formula gives 0.0262 at 50 mm",
+    },
+    {
+      id: "R-09.100",
+      evaluates: "n by Maynord",
+      inputs: { d90: 0.1 },
+      printed: "0.030",
+      disagrees: "T3: the printed formula gives 0.0294 at 100 mm",
+    },
+    {
+      id: "R-10",
+      evaluates: "n by Cowan",
+      inputs: {
+        material: "earth",
+        irregularity: "smooth",
+        variation: "gradual",
+        obstructions: "negligible",
+        vegetation: "low",
+        meandering: "minor",
+      },
+      printed: "0.028",
+    },
+    {
+      id: "R-11",
+      evaluates: "n by Cowan",
+      inputs: {
+        material: "rock cut",
+        irregularity: "minor",
+        variation: "alternating occasionally",
+        obstructions: "minor",
+        vegetation: "medium",
+        meandering: "appreciable",
+      },
+      printed: "0.075",
+    },
+    {
+      id: "R-11.severe",
+      evaluates: "n by Cowan",
+      inputs: {
+        material: "fine gravel",
+        irregularity: "moderate",
+        variation: "alternating frequently",
+        obstructions: "appreciable",
+        vegetation: "high",
+        meandering: "severe",
+      },
+      printed: "0.142",
+    },
+    {
+      id: "R-14",
+      evaluates: "n from speed, slope and hydraulic radius",
+      inputs: { radius: 2, slope: 0.05, speed: 0.5 },
+      printed: "0.710",
+    },
+    {
+      id: "R-15",
+      evaluates: "friction factor of n",
+      inputs: { n: 0.03, radius: 10 },
+      printed: "0.0331",
+      disagrees: "T3: computed with 9.91 m/s² for gravity; 8 g n²/R^(1/3) is 0.0328",
+    },
+  ],
+};
