@@ -84,6 +84,11 @@ describe("still water", () => {
     expect([0, 0.2, 0.9].map((z) => speedAt(column, heightAboveBed(z)))).toEqual([0, 0, 0]);
     expect([column.meanSpeed, column.shearVelocity, column.froude]).toEqual([0, 0, 0]);
   });
+
+  test("has none where it was measured as still either", () => {
+    const column = waterColumn({ depth: metres(0.9), points: [point(0.2, 0), point(0.8, 0)] });
+    expect([column.surfaceSpeed, column.meanSpeed, speedAt(column, heightAboveBed(0.5))]).toEqual([0, 0, 0]);
+  });
 });
 
 test("a slope gives the shear velocity √(g h S)", () => {

@@ -171,6 +171,8 @@ function measuredShape(points: readonly MeasuredPoint[], h: number): Shape {
     z.push(h);
     u.push(u.at(-1) ?? Number.NaN);
   }
+  // still water: a shape of nothing, so that its scale is nothing over one
+  if (u.every((speed) => speed === 0)) return { at: () => 0, surface: 1, mean: 0, perShear: 0 };
   const curve = monotoneCubic(z, u);
   return { at: curve.at, surface: curve.at(h), mean: curve.integral / h, perShear: wallFit(sorted) };
 }

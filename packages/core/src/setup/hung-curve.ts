@@ -4,55 +4,93 @@ import type { Column } from "../column/index.js";
 import { type Hang, hangFrom } from "../drift/index.js";
 import type { FloatKernel, Line, Sinker } from "../forces/index.js";
 
-/** Pull on the float and height of the sinker against drift speed, as sums of five Chebyshev polynomials over a range of speeds. */
+/** Pull on the float and height of the sinker against drift speed: polynomials in Newton's form through the same speeds. */
 export interface HungCurve {
   readonly low: number;
   readonly high: number;
+  /** Drift speeds of the nodes. */
+  readonly speeds: Float64Array;
   readonly tow: Float64Array;
   readonly load: Float64Array;
   readonly support: Float64Array;
   readonly speedAt: (height: number) => number;
 }
 
-const nodes = 5;
-const last = nodes - 1;
-const abscissa = Float64Array.from({ length: nodes }, (_, i) => -Math.cos((Math.PI * i) / last));
+/** The most nodes: a step more gains nothing that the drags of flies deserve. */
+const mostNodes = 6;
 
-/** The curve over the drift speeds that free drift allows: those of the water the rig reaches through. Null where the line cannot hang there. */
-export function hungCurve(float: FloatKernel, line: Line, sinker: Sinker, column: Column): HungCurve | null {
-  const hang = hangFrom(float, [{ line, sinker }], column);
+/** The curve over the drift speeds that the floats of a box can have: from the surface speed down to the drift with the float that drags least.
+ *  Its nodes are the steps of that search, growing until the force turns, then by false position. Null where the line cannot hang there. */
+export function hungCurve(
+  leastFloat: FloatKernel,
+  line: Line,
+  sinker: Sinker,
+  column: Column,
+): HungCurve | null {
+  const hang = hangFrom(leastFloat, [{ line, sinker }], column);
   const { low, high } = speedRange(hang);
-  const [tow, load, support] = [new Float64Array(nodes), new Float64Array(nodes), new Float64Array(nodes)];
-  let at = Math.max(0, hang.depth - hang.length);
-  // from the surface speed down: there the line hangs nearest to plumb behind a float that runs with the surface
-  for (let i = last; i >= 0; i--) {
-    const found = hangAt(hang, low + ((high - low) * (abscissa[i]! + 1)) / 2, at);
-    if (found === null) return null;
-    at = found.support;
-    tow[i] = found.tow;
-    load[i] = found.load;
-    support[i] = at;
+  const found: HangingAt[] = [];
+  /** Force at the least float where the rig can hang at this speed, which becomes a node; NaN where it cannot. */
+  const force = (speed: number): number => {
+    const next = hangAt(hang, speed, found.at(-1)?.support ?? Math.max(0, hang.depth - hang.length));
+    if (next === null) return Number.NaN;
+    found.push(next);
+    return next.tow - leastFloat.dragAt(column.surfaceSpeed - speed, leastFloat.draft(next.load));
+  };
+  let b = high;
+  let fb = force(b);
+  let step = 0.06 * (high - low);
+  for (let tries = 0; fb > 0 && b > low && found.length < mostNodes - 1 && tries < 8; tries++) {
+    const a = Math.max(low, b - step);
+    const fa = force(a);
+    if (fa < 0) {
+      refine(force, { a, fa, b, fb, gap: 0.002 * (high - low) }, mostNodes - found.length);
+      break;
+    }
+    step = Number.isNaN(fa) ? 0.4 * step : 2 * step;
+    if (!Number.isNaN(fa)) [b, fb] = [a, fa];
   }
+  if (found.length < 3) return null;
+  const speeds = Float64Array.from(found, (f) => f.speed);
+  const through = (value: (f: HangingAt) => number): Float64Array =>
+    dividedDifferences(speeds, found.map(value));
   return {
-    low,
+    low: Math.min(...speeds),
     high,
-    tow: chebyshev(tow),
-    load: chebyshev(load),
-    support: chebyshev(support),
+    speeds,
+    tow: through((f) => f.tow),
+    load: through((f) => f.load),
+    support: through((f) => f.support),
     speedAt: hang.speedAt,
   };
 }
 
-/** Coefficients of the Chebyshev sum through values at the nodes. */
-function chebyshev(values: Float64Array): Float64Array {
-  return Float64Array.from({ length: nodes }, (_, k) => {
-    let sum = 0;
-    for (let i = 0; i < nodes; i++) {
-      const end = i === 0 || i === last ? 0.5 : 1;
-      sum += end * values[i]! * Math.cos((Math.PI * k * (last - i)) / last);
-    }
-    return ((k === 0 || k === last ? 1 : 2) * sum) / last;
-  });
+interface Turn {
+  readonly a: number;
+  readonly fa: number;
+  readonly b: number;
+  readonly fb: number;
+  readonly gap: number;
+}
+
+/** A few steps of false position (Illinois) to where the force turns, kept off the nodes that are there so that differences stay well-conditioned. */
+function refine(force: (speed: number) => number, turn: Turn, steps: number): void {
+  let { a, fa, b, fb } = turn;
+  for (let i = 0; i < Math.min(2, steps) && b - a > 4 * turn.gap; i++) {
+    const x = Math.min(b - turn.gap, Math.max(a + turn.gap, (a * fb - b * fa) / (fb - fa)));
+    const fx = force(x);
+    if (fx < 0) [a, fa, fb] = [x, fx, 0.5 * fb];
+    else if (fx >= 0) [b, fb, fa] = [x, fx, 0.5 * fa];
+    else return;
+  }
+}
+
+function dividedDifferences(x: Float64Array, values: readonly number[]): Float64Array {
+  const c = Float64Array.from(values);
+  for (let k = 1; k < c.length; k++) {
+    for (let i = c.length - 1; i >= k; i--) c[i] = (c[i]! - c[i - 1]!) / (x[i]! - x[i - k]!);
+  }
+  return c;
 }
 
 /** Least and greatest speed of the water between the lowest point of a plumb rig and the surface. */
@@ -68,33 +106,39 @@ function speedRange({ depth, length, speedAt }: Hang): { readonly low: number; r
 }
 
 interface HangingAt {
+  readonly speed: number;
   readonly support: number;
   readonly tow: number;
   readonly load: number;
 }
 
-/** The rig hanging at a drift speed: the height of the sinker at which the line ends at the surface, to 0.1 mm by secants; null where eight do not do. */
-function hangAt({ roughShoot, depth }: Hang, speed: number, guess: number): HangingAt | null {
+/** The rig hanging at a drift speed: the height of the sinker at which the line ends at the surface, to 0.1 mm, by secants inside the bracket
+ *  from plumb to the surface. Null where twenty do not do. */
+function hangAt({ roughShoot, depth, length }: Hang, speed: number, guess: number): HangingAt | null {
+  let low = Math.max(0, depth - length);
+  let high = depth;
   let support = guess;
-  let before = { support: guess, miss: 0 };
-  let slope = 1;
-  for (let i = 0; i < 9; i++) {
+  let before = { support, miss: Number.NaN };
+  for (let i = 0; i < 20; i++) {
     const { height, tow, load } = roughShoot(speed, support, 0);
     const miss = height - depth;
-    if (Math.abs(miss) < 1e-4) return { support, tow, load };
-    if (i > 0) slope = Math.min(4, Math.max(0.25, (miss - before.miss) / (support - before.support)));
+    if (Math.abs(miss) < 1e-4) return { speed, support, tow, load };
+    if (miss > 0) high = support;
+    else low = support;
+    // the first step as if the line moved as a whole
+    const slope = i === 0 ? 1 : (miss - before.miss) / (support - before.support);
     before = { support, miss };
-    support = Math.min(depth, Math.max(0, support - miss / slope));
-    if (support === before.support) return null;
+    const next = support - miss / slope;
+    support = next > low && next < high ? next : (low + high) / 2;
   }
   return null;
 }
 
 /** A value of the curve at a drift speed. */
-export function readCurve({ low, high }: HungCurve, c: Float64Array, speed: number): number {
-  const x = (2 * (speed - low)) / (high - low) - 1;
-  const t2 = 2 * x * x - 1;
-  return c[0]! + c[1]! * x + c[2]! * t2 + c[3]! * (2 * x * t2 - x) + c[4]! * (2 * t2 * t2 - 1);
+export function readCurve({ speeds }: HungCurve, c: Float64Array, speed: number): number {
+  let value = c[c.length - 1]!;
+  for (let i = c.length - 2; i >= 0; i--) value = value * (speed - speeds[i]!) + c[i]!;
+  return value;
 }
 
 /** The drift speed at which a float drags as much as the curve pulls, by bisection and secants to a ten-thousandth of the range. */

@@ -20,8 +20,8 @@ import type { Change, Judgement, Pieces, Ranking, Setup, Stop } from "./stop.js"
 
 /** The most candidates that one ranking takes. */
 export const mostCandidates = 100_000;
-/** Setups judged in full beyond those returned, so that the estimate's order need not be exact. */
-const spare = 3;
+/** Candidates judged in full for each setup returned, so that the estimate's order need not be exact. */
+const judgedPerSetup = 4;
 
 /** The best setups of a box at a stop, with reasons, and the rig in hand placed among them.
  *  Every candidate gets its settled drift from a shared curve; the best are estimated by a coarse drift and the shortlist judged in full:
@@ -41,9 +41,9 @@ export function rankSetups(stop: Stop): Ranking {
     leastMargin: stop.leastMargin ?? 1.5,
   };
   const field = surveyBox(needs);
-  const listed = shortlist(field, top + spare);
+  const listed = shortlist(field, judgedPerSetup * top);
   const judged = listed.map((index) => judge(needs, piecesAt(box, field.candidateAt(index))));
-  const ordered = inOrder(judged, stop.surface ?? "rippled");
+  const ordered = bestOfPairs(inOrder(judged, stop.surface ?? "rippled"));
   const setups = ordered.slice(0, top).map((judgement, i) => {
     const neighbours = neighboursOf(field, listed[judged.indexOf(judgement)]!, box);
     return dress(needs, judgement, {
@@ -69,6 +69,11 @@ export function rankSetups(stop: Stop): Ranking {
       ...(inHand === null ? [] : [inHand.grounds]),
     ),
   };
+}
+
+/** The first of each pair of flies. */
+function bestOfPairs(ordered: readonly Judgement[]): readonly Judgement[] {
+  return ordered.filter((a, i) => ordered.findIndex((b) => b.dry === a.dry && b.nymph === a.nymph) === i);
 }
 
 function checkStop(stop: Stop, box: Box, top: number): void {
@@ -129,8 +134,8 @@ function dress(
   };
 }
 
-function holdFor({ rig, settled }: Judgement, { column }: Stop): HoldTarget {
-  return holdInStep(rig, column, settled, newtons(0.02));
+function holdFor({ rig, settled }: Judgement, { column, wind }: Stop): HoldTarget {
+  return holdInStep(rig, column, settled, newtons(0.02), wind);
 }
 
 /** The dry lands this far upstream, so that the nymph, trailing or leading, passes the fish as it settles. */
@@ -200,5 +205,7 @@ function nextOf(needs: Needs, from: Judgement, neighbours: readonly Neighbour[])
   const best = neighbours.reduce((a, b) => (b.estimate > a.estimate ? b : a));
   const to = judge(needs, best.pieces);
   const gain = to.effectiveSeconds - from.effectiveSeconds;
-  return gain > 0.01 ? { ...changeBetween(from, to, best.part), gain: seconds(gain) } : null;
+  return gain > 0.01 && to.floatMargin >= needs.leastMargin
+    ? { ...changeBetween(from, to, best.part), gain: seconds(gain) }
+    : null;
 }

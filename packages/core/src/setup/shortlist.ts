@@ -1,6 +1,6 @@
 /** From every candidate of a box to the few worth judging in full. */
 
-import { type DriftOptions, effectiveSecondsOf } from "../drift/index.js";
+import { type DriftOptions, effectiveSecondsOf, type SettleOptions, settle } from "../drift/index.js";
 import {
   type Float,
   type FloatKernel,
@@ -10,7 +10,7 @@ import {
   terminalSpeed,
 } from "../forces/index.js";
 import type { FishWindow } from "../lie/index.js";
-import { rig } from "../rig/index.js";
+import { type Rig, rig } from "../rig/index.js";
 import { type Box, buildDry, buildNymph, buildTippet, tippetStrength } from "../tackle/index.js";
 import { metres, metresPerSecond, seconds } from "../units/index.js";
 import { type HungCurve, hungCurve, meetFloat, readCurve } from "./hung-curve.js";
@@ -18,13 +18,17 @@ import type { RefusalReason, Stop } from "./stop.js";
 
 /** Seconds that one drift may last at most. */
 export const longestDrift = 60;
-/** A whole drift by a few long steps: a fifteenth of the cost, about 2 % low, and so for all alike. */
-export const coarse: Fidelity = {
+/** A whole drift by a few long steps: a tenth of the cost of a judged one, late where the line is long and light, since a link cannot curve. */
+const coarse: Fidelity = {
   segments: 2,
   timeStep: seconds(0.05),
-  stationary: metresPerSecond(3e-3),
+  stationary: metresPerSecond(5e-3),
   instants: 0,
 };
+/** So a coarse drift is low: it is raised by this share of its distance to the bound before anything is passed over for it. */
+const raised = 0.6;
+/** Candidates on the shortlist with one pair of flies. */
+const perPair = 3;
 
 type Fidelity = Pick<DriftOptions, "segments" | "timeStep" | "stationary" | "instants">;
 
@@ -70,7 +74,7 @@ export interface Field {
   readonly pairOf: (index: number) => number;
   /** No candidate can earn more effective seconds than this; -1 where a hard limit refuses it. */
   readonly bound: Float64Array;
-  /** Effective seconds by a coarse drift of a rig of the same nymph and dropper; at most the bound. */
+  /** Effective seconds, with what settling costs taken from a coarse drift of the same nymph on its dropper; -1 where a hard limit refuses it. */
   readonly estimate: (index: number) => number;
   readonly refused: ReadonlyMap<RefusalReason, number>;
   readonly work: () => { readonly curves: number; readonly drifts: number };
@@ -94,12 +98,16 @@ export function surveyBox(needs: Needs): Field {
   const hungs = size.nymph * size.tippet * size.dropper;
   const count = hungs * size.dry;
   const bound = new Float64Array(count).fill(-1);
-  const losses = new Float64Array(hungs).fill(Number.NaN);
+  const weight = new Float64Array(count);
+  /** Seconds lost before a nymph on its dropper has settled, whatever the dry. */
+  const lost = new Float64Array(hungs).fill(Number.NaN);
   const refused = new Map<RefusalReason, number>();
   const refuse = (reason: RefusalReason, many: number): void => {
     if (many > 0) refused.set(reason, (refused.get(reason) ?? 0) + many);
   };
   const ideal = new Float64Array(count);
+  const margin = new Float64Array(count);
+  const leastFloat = bodies.kernels.reduce((a, b) => (b.dragAt(1, b.height) < a.dragAt(1, a.height) ? b : a));
   let curves = 0;
   let drifts = 0;
   const candidateAt = (index: number): Candidate => {
@@ -121,32 +129,42 @@ export function surveyBox(needs: Needs): Field {
       continue;
     }
     const sinker = bodies.sinkers[nymph]!;
-    const curve = hungCurve(bodies.kernels[0]!, line, sinker, stop.column);
+    const curve = hungCurve(leastFloat, line, sinker, stop.column);
     curves++;
-    const soonest = soonestInWindow(needs, sinker);
+    const soonest = freeFall(needs, sinker);
     for (let dry = 0; dry < size.dry; dry++) {
       const index = hung * size.dry + dry;
       const judged = curve === null ? null : judgeSettled(needs, curve, dry);
       if (judged === null) refuse("never-in-window", 1);
-      else if (judged.margin < needs.leastMargin) refuse("float-margin", 1);
+      else if (judged.margin < nearMargin * needs.leastMargin) refuse("float-margin", 1);
       else {
+        margin[index] = judged.margin;
+        weight[index] = judged.weight;
         ideal[index] = judged.seconds * judged.weight;
-        bound[index] = Math.max(0, (judged.seconds - soonest) * judged.weight);
+        bound[index] = boundOf(judged, soonest);
       }
     }
   }
-  /** What settling costs a rig in effective seconds: the settled drift over the whole run less a coarse drift of it. */
-  const lossOf = (index: number): number => {
+  /** Settles a candidate whose interpolated margin is close to the limit, once, and refuses it if it is below. */
+  const checkMargin = (index: number): void => {
+    margin[index] = settle(rigOf(bodies, candidateAt(index)), stop.column, windOf(stop)).floatMargin;
+    if (margin[index] >= needs.leastMargin) margin[index] = Number.POSITIVE_INFINITY;
+    else {
+      bound[index] = -1;
+      refuse("float-margin", 1);
+    }
+  };
+  const estimate = (index: number): number => {
+    if (bound[index]! >= 0 && margin[index]! < needs.leastMargin / nearMargin) checkMargin(index);
+    if (bound[index]! < 0) return -1;
     const hung = Math.floor(index / size.dry);
-    const known = losses[hung]!;
-    if (!Number.isNaN(known)) return known;
-    drifts++;
-    const loss = Math.max(
-      ideal[index]! - bound[index]!,
-      ideal[index]! - coarseSeconds(needs, candidateAt(index)),
-    );
-    losses[hung] = loss;
-    return loss;
+    if (Number.isNaN(lost[hung]!)) {
+      drifts++;
+      const low = coarseSeconds(needs, candidateAt(index));
+      const likely = low + raised * Math.max(0, bound[index]! - low);
+      lost[hung] = (ideal[index]! - likely) / weight[index]!;
+    }
+    return Math.max(0, ideal[index]! - lost[hung]! * weight[index]!);
   };
   return {
     count,
@@ -159,7 +177,7 @@ export function surveyBox(needs: Needs): Field {
       return nymph * size.dry + dry;
     },
     bound,
-    estimate: (index) => (bound[index]! < 0 ? bound[index]! : Math.max(0, ideal[index]! - lossOf(index))),
+    estimate,
     refused,
     work: () => ({ curves, drifts }),
   };
@@ -175,10 +193,22 @@ function hardLimit({ stop }: Needs, line: Line, strength: number): RefusalReason
   return null;
 }
 
-/** Free fall from just under the surface to the top of the window, without a line: sooner than any line allows. */
-function soonestInWindow({ stop, window }: Needs, sinker: Sinker): number {
-  const fall = stop.column.depth - window.high - entryDepth;
-  return fall > 0 ? fall / terminalSpeed(sinker, stop.column.water) : 0;
+interface FreeFall {
+  /** Seconds from just under the surface to the top of the window, without a line: sooner than any line allows. */
+  readonly soonest: number;
+  readonly speed: number;
+}
+
+function freeFall({ stop, window }: Needs, sinker: Sinker): FreeFall {
+  const speed = terminalSpeed(sinker, stop.column.water);
+  return { soonest: Math.max(0, stop.column.depth - window.high - entryDepth) / speed, speed };
+}
+
+/** More effective seconds than the drift can have: from the soonest moment on in the window, in perfect step until it has settled (twice as
+ *  long as free fall to that height), then as settled. */
+function boundOf({ seconds, weight, fall }: SettledJudgement, { soonest, speed }: FreeFall): number {
+  const inStep = Math.min(seconds - soonest, Math.max(0, (2 * fall) / speed - soonest));
+  return Math.max(0, inStep + (seconds - soonest - inStep) * weight);
 }
 
 /** Depth in which a sinker loses its speed of entry, m: a nymph does within a few of its lengths. */
@@ -189,6 +219,8 @@ interface SettledJudgement {
   /** Time to the end of the run at the settled speed, s. */
   readonly seconds: number;
   readonly weight: number;
+  /** Depth of the settled sinker, m. */
+  readonly fall: number;
 }
 
 /** Null where the rig settles outside the window. */
@@ -205,17 +237,26 @@ function judgeSettled(
     margin: bodies.reserves[dry]! / readCurve(curve, curve.load, speed),
     seconds: speed > 0 ? Math.min(longestDrift, runLength / speed) : longestDrift,
     weight: 1 / (1 + excess * excess),
+    fall: stop.column.depth - height,
   };
 }
 
+/** Interpolation may miss the margin by this share: what is close to the limit is settled to decide. */
+const nearMargin = 0.97;
 /** Interpolation may miss the height by this much, m. */
 const nearWindow = 0.005;
 
-function coarseSeconds(needs: Needs, { dry, nymph, tippet, dropper }: Candidate): number {
-  const { bodies, stop } = needs;
-  const line = bodies.lines[tippet]![dropper]!;
-  const made = rig(bodies.floats[dry]!, { line, sinker: bodies.sinkers[nymph]! });
-  return effectiveSecondsOf(made, stop.column, { ...driftOptions(needs), ...coarse });
+function coarseSeconds(needs: Needs, candidate: Candidate): number {
+  const made = rigOf(needs.bodies, candidate);
+  return effectiveSecondsOf(made, needs.stop.column, { ...driftOptions(needs), ...coarse });
+}
+
+function rigOf(bodies: Bodies, { dry, nymph, tippet, dropper }: Candidate): Rig {
+  return rig(bodies.floats[dry]!, { line: bodies.lines[tippet]![dropper]!, sinker: bodies.sinkers[nymph]! });
+}
+
+function windOf({ wind }: Stop): SettleOptions {
+  return wind === undefined ? {} : { wind };
 }
 
 /** The drift that ranking judges by. */
@@ -226,7 +267,7 @@ export function driftOptions({
   excessScale,
 }: Pick<Needs, "stop" | "window" | "runLength" | "excessScale">): DriftOptions {
   return {
-    ...(stop.wind === undefined ? {} : { wind: stop.wind }),
+    ...windOf(stop),
     ...(stop.cast === undefined ? {} : { cast: stop.cast }),
     runLength: metres(runLength),
     duration: seconds(longestDrift),
@@ -235,8 +276,8 @@ export function driftOptions({
   };
 }
 
-/** The candidates most worth a full judgement, best first, one for each pair of flies: taken by falling bound, estimated, until no bound
- *  can reach the last place. */
+/** The candidates most worth a full judgement, at most three of one pair of flies: estimated by falling bound until no bound can reach the
+ *  last place. */
 export function shortlist(field: Field, places: number): readonly number[] {
   const order = Array.from({ length: field.count }, (_, index) => index)
     .filter((index) => field.bound[index]! > 0)
@@ -246,14 +287,14 @@ export function shortlist(field: Field, places: number): readonly number[] {
     const last = best[places - 1];
     if (last !== undefined && field.bound[index]! <= last.estimate) break;
     const pair = field.pairOf(index);
-    const twin = best.find((other) => other.pair === pair);
-    const threshold = twin ?? last;
-    if (threshold !== undefined && field.bound[index]! <= threshold.estimate) continue;
+    const twins = best.filter((other) => other.pair === pair);
+    const out = twins.length >= perPair ? twins.at(-1) : last;
+    const toBeat = out?.estimate ?? -1;
+    if (field.bound[index]! <= toBeat) continue;
     const estimate = field.estimate(index);
-    if (threshold !== undefined && estimate <= threshold.estimate) continue;
-    best = [...best.filter((other) => other !== twin), { index, pair, estimate }]
-      .sort((a, b) => b.estimate - a.estimate)
-      .slice(0, places);
+    if (estimate <= toBeat) continue;
+    best = [...best.filter((other) => other !== out), { index, pair, estimate }];
+    best.sort((a, b) => b.estimate - a.estimate);
   }
   return best.map(({ index }) => index);
 }
