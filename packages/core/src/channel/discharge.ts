@@ -23,7 +23,7 @@ export interface Vertical {
 
 /** How much width the mid-section method gives to the verticals next to the edges.
  *  half-spacing: half of each spacing, so that a triangle beside a sloping edge is partly lost [Rantz1982];
- *  triangle: (W1 + W2/2)²/(2 W1), which makes width × depth the whole of that triangle [Subramanya2008]. */
+ *  triangle: (W1 + W2/2)²/(2 W1), the triangle of a side slope that goes on from the edge to half of the next spacing [Subramanya2008]. */
 export type EdgeRule = "half-spacing" | "triangle";
 
 /** The part of the section that one vertical (mid-section) or one pair (mean-section) stands for. */
@@ -89,7 +89,7 @@ export function meanSection(verticals: readonly Vertical[]): MeasuredDischarge {
   return total("mean-section", "ISO748", verticals, panels);
 }
 
-/** Width that makes a depth at W1 from a dry edge, with W2 on its other side, stand for the triangle and half of W2. */
+/** Width that makes a depth at W1 from a dry edge, with W2 on its other side, stand for the triangle over W1 + W2/2. */
 function ofTriangle(toEdge: number, inwards: number): number {
   return (toEdge + inwards / 2) ** 2 / (2 * toEdge);
 }
