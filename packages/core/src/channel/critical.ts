@@ -30,7 +30,7 @@ export interface Flow {
 export type CriticalDepth = DepthsFor;
 
 /** Every depth at which α Q² B/(g A³) = 1. Throws QuantityError for a discharge, gravity or coefficient not above 0.
- *  @example criticalDepth({ section: rectangularSection(metres(3)), discharge: cubicMetresPerSecond(5) }).depth // => 0.6568 */
+ *  @example criticalDepth({ section: rectangularSection(metres(3)), discharge: cubicMetresPerSecond(5) }).depth // => 0.6567 */
 export function criticalDepth(flow: Flow): CriticalDepth {
   checkFlow(flow);
   const { section, discharge, gravity = standardGravity, energyCoefficient = 1 } = flow;

@@ -46,7 +46,7 @@ export type AlternateDepths =
   | { readonly kind: "within-step"; readonly minimum: LeastEnergy };
 
 /** Every depth at which the flow has this specific energy. Throws QuantityError for an energy not above 0.
- *  @example alternateDepths({ section: rectangularSection(metres(1)), discharge: cubicMetresPerSecond(1), gravity: 9.81 }, metres(1)).depths[0] // => 0.2560 */
+ *  @example alternateDepths({ section: rectangularSection(metres(1)), discharge: cubicMetresPerSecond(1), gravity: 9.81 }, metres(1)).depths[0] // => 0.2630 */
 export function alternateDepths(flow: Flow, energy: Metres): AlternateDepths {
   checkFlow(flow);
   requirePositive("specific energy", energy, "m");

@@ -28,7 +28,7 @@ export type Friction =
 const roughFactor = 14.84;
 const smoothFactor = 2.51;
 
-/** K_u over 0.3048^(−1/3): what multiplies the formula in SI. @example manningFactor("us-1.49") // => 1.002746 */
+/** K_u over 0.3048^(−1/3): what multiplies the formula in SI. @example manningFactor("us-1.49") // => 1.0027467 */
 export function manningFactor(units: ManningUnits = "si"): number {
   switch (units) {
     case "si":

@@ -7,7 +7,12 @@ export function checkPoints({ points, walls }: Survey): void {
   if (points.length < 2) throw new QuantityError("survey", "of at least 2 points", points.length);
   points.forEach(({ station, elevation }, n) => {
     const before = points[n - 1];
-    if (before === undefined || station > before.station) return;
+    if (before === undefined) return;
+    const rise = elevation - before.elevation;
+    if (rise !== 0 && !Number.isFinite((station - before.station) / rise)) {
+      throw new QuantityError(`rise to point ${n + 1}`, "0, or large enough to be divided by", rise);
+    }
+    if (station > before.station) return;
     if (station < before.station) {
       throw new QuantityError(
         `station of point ${n + 1}`,
