@@ -21,17 +21,21 @@ import { nezuNakagawa } from "./nezu-nakagawa-1993/cases.js";
 import { nezuRodi } from "./nezu-rodi-1985/cases.js";
 import { perry } from "./perry-9/cases.js";
 import { profileIdentities } from "./profile-identities/cases.js";
+import { publishedRanges } from "./published-ranges/cases.js";
 import { rantz } from "./rantz-1982/cases.js";
 import { reachFolders, reachRows } from "./reach-cases.js";
 import { rushton } from "./rushton-1996/cases.js";
 import { scipyPchip } from "./scipy-pchip/cases.js";
 import { standardDragCurve } from "./standard-drag-curve/cases.js";
+import { statedInTheModel } from "./stated-in-the-model/cases.js";
 import { suckerBrauer } from "./sucker-brauer-1975/cases.js";
 import { tanaka } from "./tanaka-2001/cases.js";
 import { tritton } from "./tritton-1959/cases.js";
 import { unesco } from "./unesco-44/cases.js";
+import { unsteadyLimits } from "./unsteady-limits/cases.js";
 import { usgsSurface } from "./usgs-surface-velocity/cases.js";
 import { verticalCurve } from "./usgs-vertical-curve/cases.js";
+import { wentworth } from "./wentworth-1922/cases.js";
 import { wholeRig, wholeRigByScipy } from "./whole-rig/cases.js";
 import { wieselsberger } from "./wieselsberger-1921/cases.js";
 
@@ -70,6 +74,10 @@ const folders: readonly SourceCases[] = [
   wholeRig,
   wholeRigByScipy,
   hughesDill,
+  wentworth,
+  publishedRanges,
+  unsteadyLimits,
+  statedInTheModel,
   ...reachFolders,
 ];
 

@@ -5,6 +5,8 @@ import { driftEvaluations } from "./evaluations-drift.js";
 import { forceEvaluations } from "./evaluations-forces.js";
 import { lieEvaluations } from "./evaluations-lie.js";
 import { reachEvaluations } from "./evaluations-reach.js";
+import { statedEvaluations } from "./evaluations-stated.js";
+import { unsteadyEvaluations } from "./evaluations-unsteady.js";
 import { waterEvaluations } from "./evaluations-water.js";
 
 export type Evaluation =
@@ -13,7 +15,9 @@ export type Evaluation =
   | keyof typeof columnEvaluations
   | keyof typeof driftEvaluations
   | keyof typeof lieEvaluations
-  | keyof typeof reachEvaluations;
+  | keyof typeof reachEvaluations
+  | keyof typeof statedEvaluations
+  | keyof typeof unsteadyEvaluations;
 
 export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number>> = {
   ...waterEvaluations,
@@ -22,4 +26,6 @@ export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number
   ...driftEvaluations,
   ...lieEvaluations,
   ...reachEvaluations,
+  ...statedEvaluations,
+  ...unsteadyEvaluations,
 };

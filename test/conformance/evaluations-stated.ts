@@ -1,0 +1,91 @@
+/** Limits of validity and numbers that the model states, as the cases ask for them. */
+import * as core from "@plumbdrift/core";
+import type { Inputs } from "./case.js";
+import { number, text } from "./inputs.js";
+
+const ranges = {
+  "surface tension": core.surfaceTensionValidity,
+  sphere: core.sphereDragValidity,
+  cylinder: core.cylinderDragValidity,
+  "mixing layer": core.mixingLayerValidity,
+  dip: core.dipValidity,
+  power: core.powerValidity,
+  turbulence: core.turbulenceValidity,
+} as const;
+
+function rangeOf(i: Inputs): core.Validity {
+  const name = text(i, "of");
+  const found = Object.entries(ranges).find(([key]) => key === name);
+  if (found === undefined) throw new TypeError(`no range is called ${name}`);
+  return found[1];
+}
+
+const { metres, metresPerSecond, waterColumn } = core;
+const unit = { depth: metres(1), surfaceSpeed: metresPerSecond(1) };
+
+function gradeOf(i: Inputs): { readonly min: number; readonly max: number } {
+  const name = text(i, "grade");
+  const found = Object.entries(core.bedClassLimits).find(([key]) => key === name);
+  if (found === undefined) throw new TypeError(`no bed is called ${name}`);
+  return found[1];
+}
+
+/** z0 of the log law of an observation. */
+function roughnessLength(more: Partial<core.Observation>): {
+  readonly z0: number;
+  readonly column: core.Column;
+} {
+  const column = waterColumn({ ...unit, law: "log", ...more });
+  const { profile } = column;
+  return { z0: profile.law === "log" ? profile.roughnessLength : Number.NaN, column };
+}
+
+const rough = { bed: { d84: metres(0.1) }, roughness: metres(0.1) };
+
+export const statedEvaluations = {
+  "least value of a range": (i: Inputs): number => rangeOf(i).min,
+  "greatest value of a range": (i: Inputs): number => rangeOf(i).max,
+  "lower limit of a grade, mm": (i: Inputs): number => 1e3 * gradeOf(i).min,
+  "upper limit of a grade, mm": (i: Inputs): number => 1e3 * gradeOf(i).max,
+  "30 z0 over ks, rough bed": (_: Inputs): number => {
+    const { z0, column } = roughnessLength({ roughness: metres(0.1) });
+    const viscous = column.water.kinematicViscosity / (9 * column.shearVelocity);
+    return (30 * (z0 - viscous)) / 0.1;
+  },
+  "ks over D84": (_: Inputs): number =>
+    (roughnessLength({ bed: { d84: metres(0.1) } }).z0 / roughnessLength(rough).z0) * 1,
+  "z0 u*/ν, smooth bed": (_: Inputs): number => {
+    const { z0, column } = roughnessLength({ roughness: metres(0) });
+    return (z0 * column.shearVelocity) / column.water.kinematicViscosity;
+  },
+  "wake strength by default": (_: Inputs): number => {
+    const { profile } = waterColumn({ ...unit, law: "log-wake", bed: "pebble" });
+    return profile.law === "log-wake" ? profile.wake : Number.NaN;
+  },
+  "exponent by default": (_: Inputs): number => {
+    const { profile } = waterColumn(unit);
+    return profile.law === "power" ? profile.exponent : Number.NaN;
+  },
+  "water temperature by default, °C": (_: Inputs): number => waterColumn(unit).water.temperature,
+  "dip strength at the wall": (i: Inputs): number => {
+    const { profile } = waterColumn({
+      ...unit,
+      law: "dip",
+      bed: "pebble",
+      channelWidth: metres(number(i, "width")),
+    });
+    return profile.law === "dip" ? profile.dip : Number.NaN;
+  },
+  "shear velocity over mean speed, unknown": (_: Inputs): number => {
+    const points = [0, 1].map((z) => ({ heightAboveBed: core.heightAboveBed(z), speed: metresPerSecond(1) }));
+    const column = waterColumn({ ...unit, points });
+    return column.shearVelocity / column.meanSpeed;
+  },
+  "turbulence across over u*": (i: Inputs): number =>
+    core.turbulenceIntensity(metresPerSecond(1), number(i, "relativeHeight")).across,
+  "turbulence upright over u*": (i: Inputs): number =>
+    core.turbulenceIntensity(metresPerSecond(1), number(i, "relativeHeight")).upright,
+  "friction over reaction on the bed": (_: Inputs): number => core.bedFriction,
+  "holding height over depth, shallow": (i: Inputs): number =>
+    core.fishWindow(waterColumn({ ...unit, depth: metres(number(i, "depth")) })).holding / number(i, "depth"),
+} as const;
