@@ -64,8 +64,13 @@ function parse(text: string): Parsed {
   if (text.trim() === "") return { ok: false, detail: "The body is empty; a JSON object was expected." };
   try {
     return { ok: true, value: JSON.parse(text) };
-  } catch {
-    return { ok: false, detail: "The body cannot be read as JSON. NaN and Infinity are no JSON numbers." };
+  } catch (error) {
+    const place = /\bposition \d+/.exec(String(error))?.[0];
+    const where = place === undefined ? "" : ` at ${place}`;
+    return {
+      ok: false,
+      detail: `The body cannot be read as JSON${where}. NaN and Infinity are no JSON numbers.`,
+    };
   }
 }
 

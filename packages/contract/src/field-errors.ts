@@ -1,10 +1,11 @@
 /** What is wrong with a body, field by field, said so that the sender can mend it. */
 
 import type { z } from "@hono/zod-openapi";
+import { expectation, tagsOf } from "./expectation.js";
 import { quantityFacts, type Range } from "./quantity/schema.js";
-import { dimensionOf, unitsOf } from "./quantity/units.js";
+import { dimensionOf } from "./quantity/units.js";
 import { clip, definition, isRecord, lookUp, pointer } from "./quantity/walk.js";
-import { nearest } from "./spelling.js";
+import { nearest, unitNamed } from "./spelling.js";
 
 export interface FieldError {
   /** JSON pointer into the body. */
@@ -68,20 +69,28 @@ function unknownKeys(
   const free = known.filter((key) => !(isRecord(at.value) && Object.hasOwn(at.value, key)));
   return issue.keys.slice(0, MAX_ERRORS).map((key) => {
     const near = nearest(key, free);
+    const inside = known.find((name) => at.schema && knows(at.schema, name, key));
+    const suggestion = near ? `did you mean "${near}"?` : inside && `it belongs inside "${inside}"`;
     return {
       path: pointer([...issue.path, key]),
-      expected: `no such key; known here: ${known.join(", ")}`,
+      expected: `a known key: ${known.join(", ")}`,
       received: shown(isRecord(at.value) && Object.hasOwn(at.value, key) ? at.value[key] : undefined),
-      ...(near === undefined ? {} : { suggestion: `did you mean "${near}"?` }),
+      ...(suggestion === undefined ? {} : { suggestion }),
     };
   });
+}
+
+/** Whether the object in a field of a schema has a key. */
+function knows(schema: z.ZodType, field: string, key: string): boolean {
+  const { shape } = definition(lookUp(schema, {}, [field]).schema ?? schema);
+  return shape !== undefined && Object.hasOwn(shape, key);
 }
 
 function fieldError(schema: z.ZodType, given: unknown, issue: Issue): FieldError {
   const at = lookUp(schema, given, issue.path);
   // an unknown kind of a union is reported at its discriminator, which only the union knows
   const blamed = at.schema ?? lookUp(schema, given, issue.path.slice(0, -1)).schema;
-  const suggestion = suggest(schema, given, issue, at.value);
+  const suggestion = suggest(schema, given, issue, blamed);
   return {
     path: pointer(issue.path),
     expected: expectation(issue, blamed),
@@ -90,54 +99,23 @@ function fieldError(schema: z.ZodType, given: unknown, issue: Issue): FieldError
   };
 }
 
-function expectation(issue: Issue, at: z.ZodType | undefined): string {
-  const facts = at && quantityFacts(at);
-  if (facts) {
-    const unit = facts.range?.unit ?? unitsOf(facts.dimension)[0];
-    return `a ${facts.dimension} such as {"value": 1, "unit": "${unit}"}`;
-  }
-  switch (issue.code) {
-    case "invalid_type":
-      return describe(at) ?? `${article(issue.expected)} ${issue.expected}`;
-    case "invalid_value":
-      return `one of ${issue.values.map(String).join(", ")}`;
-    case "too_small":
-      return `at least ${issue.minimum}${issue.origin === "array" ? " items" : ""}`;
-    case "too_big":
-      return `at most ${issue.maximum}${issue.origin === "array" ? " items" : ""}`;
-    case "invalid_format":
-      return "1 to 80 characters, no control characters";
-    case "invalid_union":
-      return describe(at) ?? "one of the forms that the document names";
-    default:
-      return issue.message;
-  }
-}
-
-function describe(schema: z.ZodType | undefined): string | undefined {
-  if (!schema) return undefined;
-  const { type, shape, options, discriminator, entries } = definition(schema);
-  if (entries) return `one of ${Object.values(entries).join(", ")}`;
-  if (shape) return `an object with ${Object.keys(shape).join(", ")}`;
-  if (!options || discriminator === undefined) return type === "array" ? "an array" : undefined;
-  const tags = options.flatMap((option) => {
-    const tag = definition(option).shape?.[discriminator];
-    return Object.values((tag && definition(tag).entries) ?? {});
-  });
-  return `one of ${tags.join(", ")}`;
-}
-
-function suggest(schema: z.ZodType, given: unknown, issue: Issue, value: unknown): string | undefined {
-  if (issue.code !== "invalid_value") return undefined;
-  const near = typeof value === "string" ? nearest(value, issue.values.map(String)) : undefined;
-  if (issue.path.at(-1) !== "unit") return near === undefined ? undefined : `did you mean "${near}"?`;
+/** What was probably meant: a unit by its everyday name, or the nearest word that is allowed here. */
+function suggest(
+  schema: z.ZodType,
+  given: unknown,
+  issue: Issue,
+  blamed: z.ZodType | undefined,
+): string | undefined {
+  const { value } = lookUp(schema, given, issue.path);
+  const allowed =
+    issue.code === "invalid_value" ? issue.values.map(String) : ((blamed && tagsOf(blamed)) ?? []);
+  if (typeof value !== "string") return undefined;
   const parent = lookUp(schema, given, issue.path.slice(0, -1)).schema;
-  const facts = parent && quantityFacts(parent);
-  const other = dimensionOf(value);
-  if (facts && other) return `"${value}" is a unit of ${other}; a ${facts.dimension} is wanted here`;
-  return near === undefined ? undefined : `did you mean "${near}"?`;
-}
-
-function article(noun: string): string {
-  return /^[aeiou]/.test(noun) ? "an" : "a";
+  const facts = parent && issue.path.at(-1) === "unit" ? quantityFacts(parent) : undefined;
+  const word = (facts && unitNamed(value)) ?? value;
+  const other = facts && dimensionOf(word);
+  if (facts && other && other !== facts.dimension)
+    return `"${value}" is a unit of ${other}; a ${facts.dimension} is wanted here`;
+  const meant = nearest(word, allowed);
+  return meant === undefined ? undefined : `did you mean "${meant}"?`;
 }

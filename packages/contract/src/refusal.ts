@@ -34,10 +34,16 @@ export function at<T>(path: string, build: () => T): T {
     return build();
   } catch (error) {
     if (!(error instanceof QuantityError)) throw error;
-    const field = { path, expected: says(error), received: shown(error.received) };
-    throw new RefusedError("impossible", error.message, field);
+    const inside = placesInside.find(([start]) => error.quantity.startsWith(start))?.[1] ?? "";
+    throw new RefusedError("impossible", error.message, fieldOf(error, path + inside));
   }
 }
+
+/** Where a part says the quantities that its builder names. */
+const placesInside: readonly (readonly [start: string, path: string])[] = [
+  ["hook size", "/size"],
+  ["bead diameter on", "/bead/diameter"],
+];
 
 /** Where the quantities that the core names are said in a body. */
 const places: readonly (readonly [start: string, path: string])[] = [
@@ -67,10 +73,10 @@ export function problemOf(error: unknown): Problem | undefined {
   if (error instanceof RefusedError) return problem(error.code, error.message, { errors: [...error.errors] });
   if (!(error instanceof QuantityError)) return undefined;
   const path = places.find(([start]) => error.quantity.startsWith(start))?.[1] ?? "";
-  const field = { path, expected: says(error), received: shown(error.received) };
-  return problem("impossible", error.message, { errors: [field] });
+  return problem("impossible", error.message, { errors: [fieldOf(error, path)] });
 }
 
-function says({ quantity, expected }: QuantityError): string {
-  return `${clip(quantity)}: ${expected}`;
+function fieldOf({ quantity, expected, received }: QuantityError, path: string): FieldError {
+  const unit = typeof received === "number" ? (/\d( \S+)$/.exec(expected)?.[1] ?? "") : "";
+  return { path, expected: `${clip(quantity)}: ${expected}`, received: `${shown(received)}${unit}` };
 }

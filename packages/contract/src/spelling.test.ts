@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { editDistance, nearest } from "./spelling.js";
+import { dimensionOf } from "./quantity/units.js";
+import { editDistance, nearest, unitNamed } from "./spelling.js";
 
 describe("editDistance", () => {
   // kitten to sitting is 3 in Wagner and Fischer's distance, the textbook example; a swap counts 1 (Damerau 1964). From memory.
@@ -25,5 +26,20 @@ describe("nearest", () => {
     ["x".repeat(10_000), undefined],
   ])("%s means %s", (word, meant) => {
     expect(nearest(word, keys)).toBe(meant);
+  });
+});
+
+describe("unitNamed", () => {
+  test.each([
+    ["Feet", "ft"],
+    ["inches", "in"],
+    ["meters", "m"],
+    ["°F", "degF"],
+    ["fathoms", undefined],
+    ["", undefined],
+    ["constructor", undefined],
+  ])("%s is %s", (name, unit) => {
+    expect(unitNamed(name)).toBe(unit);
+    expect(dimensionOf(unit) === undefined).toBe(unit === undefined);
   });
 });

@@ -1,5 +1,7 @@
 /** Which known word a misspelt one was meant to be. */
 
+import type { Unit } from "./quantity/units.js";
+
 /** The known word within a third of its length in edits, the nearest first; nothing when none is near. */
 export function nearest(word: string, known: readonly string[]): string | undefined {
   if (word.length > 60) return undefined;
@@ -27,4 +29,31 @@ export function editDistance(a: string, b: string): number {
     last = row;
   }
   return last[b.length] ?? 0;
+}
+
+/** What people call units whose symbol is another. */
+const everydayNames: Readonly<Partial<Record<Unit, string>>> = {
+  m: "metre metres meter meters",
+  cm: "centimetres centimeters",
+  mm: "millimetres millimeters",
+  ft: "foot feet '",
+  in: 'inch inches "',
+  "m/s": "mps",
+  "ft/s": "fps",
+  "km/h": "kph kmh",
+  s: "sec secs second seconds",
+  g: "gram grams",
+  gr: "grain grains",
+  N: "newton newtons",
+  lbf: "lb lbs pound pounds",
+  degC: "c °c celsius",
+  degF: "f °f fahrenheit",
+};
+
+/** The symbol of a unit by its everyday name, or nothing. */
+export function unitNamed(name: string): string | undefined {
+  const found = Object.entries(everydayNames).find(([, names]) =>
+    names.split(" ").includes(name.toLowerCase()),
+  );
+  return found?.[0];
 }

@@ -47,7 +47,7 @@ export const inBox: readonly Hostile[] = [
     name: "a nymph of no size in the box",
     change: boxed({ nymphs: [{ size: 16 }, { size: 13 }] }),
     status: 422,
-    path: "/box/nymphs/1",
+    path: "/box/nymphs/1/size",
     expected: "one of 6, 8, 10",
   },
   {

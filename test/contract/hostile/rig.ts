@@ -31,13 +31,23 @@ export const inRig: readonly Hostile[] = [
     expected: "one of dry, body",
   },
   {
+    name: "a misspelt kind of sinker",
+    change: (b) => {
+      b.rig.sections[0].sinker.kind = "nimph";
+    },
+    status: 400,
+    path: "/rig/sections/0/sinker/kind",
+    expected: "one of nymph, shot, body",
+    suggestion: 'did you mean "nymph"?',
+  },
+  {
     name: "a misspelt key of a kind",
     change: (b) => {
       b.rig.float.styl = "foam";
     },
     status: 400,
     path: "/rig/float/styl",
-    expected: "known here: kind",
+    expected: "a known key: kind",
   },
   {
     name: "an odd hook",
@@ -45,7 +55,7 @@ export const inRig: readonly Hostile[] = [
       b.rig.float.size = 11;
     },
     status: 422,
-    path: "/rig/float",
+    path: "/rig/float/size",
     expected: "one of 6, 8, 10",
   },
   {
@@ -63,7 +73,7 @@ export const inRig: readonly Hostile[] = [
       b.rig.sections[0].sinker.bead.diameter = { value: 8, unit: "mm" };
     },
     status: 422,
-    path: "/rig/sections/0/sinker",
+    path: "/rig/sections/0/sinker/bead/diameter",
     expected: "bead diameter",
   },
   {

@@ -16,11 +16,41 @@ export const inWater: readonly Hostile[] = [
   {
     name: "an unknown unit",
     change: (b) => {
-      b.water.depth = { value: 3, unit: "metres" };
+      b.water.depth = { value: 3, unit: "fathom" };
     },
     status: 400,
     path: "/water/depth/unit",
     expected: "m, cm, mm, ft, in",
+  },
+  {
+    name: "a unit by its everyday name",
+    change: (b) => {
+      b.water.depth = { value: 3, unit: "Feet" };
+    },
+    status: 400,
+    path: "/water/depth/unit",
+    expected: "m, cm, mm, ft, in",
+    suggestion: 'did you mean "ft"?',
+  },
+  {
+    name: "an everyday name of a unit of another dimension",
+    change: (b) => {
+      b.water.depth = { value: 3, unit: "seconds" };
+    },
+    status: 400,
+    path: "/water/depth/unit",
+    expected: "m, cm, mm, ft, in",
+    suggestion: '"seconds" is a unit of time; a length is wanted here',
+  },
+  {
+    name: "a key of the water beside it",
+    change: (b) => {
+      b.depth = b.water.depth;
+    },
+    status: 400,
+    path: "/depth",
+    expected: "a known key: water",
+    suggestion: 'it belongs inside "water"',
   },
   {
     name: "a bare number where a quantity is due",
@@ -48,7 +78,7 @@ export const inWater: readonly Hostile[] = [
     },
     status: 400,
     path: "/water/dpeth",
-    expected: "no such key; known here: depth",
+    expected: "a known key: depth",
     suggestion: 'did you mean "depth"?',
   },
   {

@@ -37,4 +37,11 @@ describe("requireWithin", () => {
   test.each([1, 2, 3])("takes %d: the ends are inside", (value) => {
     expect(() => requireWithin("speed", value, 1, 3)).not.toThrow();
   });
+
+  test("says a limit without the last bits of a conversion", () => {
+    // 3 × 0.3048 is 0.9144000000000001 in double precision
+    expect(() => requireWithin("height", 2, 0, 3 * 0.3048, "m")).toThrow(
+      "height must be from 0 to 0.9144 m, got 2",
+    );
+  });
 });

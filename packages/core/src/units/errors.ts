@@ -25,6 +25,11 @@ export function requirePositive(quantity: string, value: number, unit = ""): voi
 /** Throws unless `min` <= `value` <= `max`. `unit` is only for the message. */
 export function requireWithin(quantity: string, value: number, min: number, max: number, unit = ""): void {
   if (!(value >= min && value <= max)) {
-    throw new QuantityError(quantity, `from ${min} to ${max}${unit && ` ${unit}`}`, value);
+    throw new QuantityError(quantity, `from ${tidy(min)} to ${tidy(max)}${unit && ` ${unit}`}`, value);
   }
+}
+
+/** Without the last bits of a conversion: 0.9144 for three feet, not 0.9144000000000001. */
+function tidy(value: number): number {
+  return Number(value.toPrecision(12));
 }
