@@ -79,9 +79,9 @@ interface Piece {
 }
 
 /** Error per step of the line, relative. The estimate is far above the error of the 8th order step: tops agree to about 1e-10. */
-const tolerance = 2e-8;
+const tolerance = 5e-8;
 /** Steps per section of the rough shot. */
-const roughSteps = 5;
+const roughSteps = 6;
 /** Points per section of a trace. */
 const tracePieces = 8;
 
