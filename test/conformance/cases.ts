@@ -1,5 +1,6 @@
 /** Every case, and the rows of the list of check values that must each have a case or a reason. */
 import { type Case, casesOf, type SourceCases } from "./case.js";
+import { channelFolders, channelRows } from "./channel-cases.js";
 import { closedForms } from "./closed-forms/cases.js";
 import { commonPractice } from "./common-practice/cases.js";
 import { dennisChang } from "./dennis-chang-1970/cases.js";
@@ -78,6 +79,7 @@ const folders: readonly SourceCases[] = [
   publishedRanges,
   unsteadyLimits,
   statedInTheModel,
+  ...channelFolders,
   ...reachFolders,
 ];
 
@@ -91,6 +93,7 @@ export const rows: readonly string[] = [
   ...named("D", [20, 21, 22, 23, 24, 25, 26, 28, 40, 41, 42, 43, 44, 46, 50, 52, 53, 54, 55, 56, 57, 58, 59]),
   ...named("K", [1, 2, 4, 6, 7, 9, 10, 20, 21, 22, 23]),
   ...named("F", [1, 2]),
+  ...Object.entries(channelRows).flatMap(([letter, numbers]) => named(letter, numbers)),
   ...Object.entries(reachRows).flatMap(([letter, numbers]) => named(letter, numbers)),
 ];
 

@@ -1,5 +1,6 @@
 /** What a case can ask of the built core, by name. */
 import type { Inputs } from "./case.js";
+import { channelEvaluations } from "./evaluations-channel.js";
 import { columnEvaluations } from "./evaluations-column.js";
 import { driftEvaluations } from "./evaluations-drift.js";
 import { forceEvaluations } from "./evaluations-forces.js";
@@ -12,6 +13,7 @@ import { waterEvaluations } from "./evaluations-water.js";
 export type Evaluation =
   | keyof typeof waterEvaluations
   | keyof typeof forceEvaluations
+  | keyof typeof channelEvaluations
   | keyof typeof columnEvaluations
   | keyof typeof driftEvaluations
   | keyof typeof lieEvaluations
@@ -22,6 +24,7 @@ export type Evaluation =
 export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number>> = {
   ...waterEvaluations,
   ...forceEvaluations,
+  ...channelEvaluations,
   ...columnEvaluations,
   ...driftEvaluations,
   ...lieEvaluations,
