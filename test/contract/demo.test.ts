@@ -1,6 +1,7 @@
 /** The demo as it is started. */
 
 import { execFileSync } from "node:child_process";
+import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
 import { document, verdict } from "./api.js";
@@ -17,4 +18,12 @@ test("--json prints the answer alone, and it fits the document", () => {
 
 test("without it, it prints for a person", () => {
   expect(run()).toMatch(/^Larkspur Bend: an invented stop/);
+});
+
+test("the README shows what it prints", () => {
+  const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
+  const shown = [...readme.matchAll(/```text\n(.*?)\n```/gs)].map(([, text = ""]) => text).slice(0, 2);
+  const printed = run();
+  expect(shown).toHaveLength(2);
+  for (const text of shown) expect(printed).toContain(text);
 });
