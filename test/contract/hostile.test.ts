@@ -14,10 +14,12 @@ async function expectProblem(path: string, { change, status, ...says }: Hostile)
   change(body);
   const reply = await post(path, body);
   expect(reply).toMatchObject({ status, type: "application/problem+json" });
-  const errors: { path: string; expected: string; suggestion?: string }[] = reply.body.errors;
+  const errors: Pick<Hostile, "path" | "expected" | "received" | "suggestion">[] = reply.body.errors;
+  expect(reply.body.detail).not.toMatch(/undefined|NaN|\[object|\.\d{13}/);
   const named = errors.find((error) => error.path === says.path);
   expect(errors.map((error) => error.path)).toContain(says.path);
   expect(named?.expected).toContain(says.expected);
+  if (says.received) expect(named?.received).toBe(says.received);
   if (says.suggestion) expect(named?.suggestion).toBe(says.suggestion);
 }
 

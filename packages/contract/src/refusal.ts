@@ -35,7 +35,8 @@ export function at<T>(path: string, build: () => T): T {
   } catch (error) {
     if (!(error instanceof QuantityError)) throw error;
     const inside = placesInside.find(([start]) => error.quantity.startsWith(start))?.[1] ?? "";
-    throw new RefusedError("impossible", error.message, fieldOf(error, path + inside));
+    const field = fieldOf(error, path + inside);
+    throw new RefusedError("impossible", detailOf(error, field), field);
   }
 }
 
@@ -73,10 +74,21 @@ export function problemOf(error: unknown): Problem | undefined {
   if (error instanceof RefusedError) return problem(error.code, error.message, { errors: [...error.errors] });
   if (!(error instanceof QuantityError)) return undefined;
   const path = places.find(([start]) => error.quantity.startsWith(start))?.[1] ?? "";
-  return problem("impossible", error.message, { errors: [fieldOf(error, path)] });
+  const field = fieldOf(error, path);
+  return problem("impossible", detailOf(error, field), { errors: [field] });
+}
+
+function detailOf({ quantity, expected }: QuantityError, { received }: FieldError): string {
+  return tidy(`${clip(quantity)} must be ${expected}, got ${received}.`);
 }
 
 function fieldOf({ quantity, expected, received }: QuantityError, path: string): FieldError {
   const unit = typeof received === "number" ? (/\d( \S+)$/.exec(expected)?.[1] ?? "") : "";
-  return { path, expected: `${clip(quantity)}: ${expected}`, received: `${shown(received)}${unit}` };
+  const said = `${shown(received)}${unit}`;
+  return { path, expected: tidy(`${clip(quantity)}: ${expected}`), received: tidy(said) };
+}
+
+/** A text without the last bits of a conversion: 0.9144 for three feet, not 0.9144000000000001. */
+function tidy(text: string): string {
+  return text.replace(/\d+\.\d{13,}/g, (number) => String(Number(Number(number).toPrecision(12))));
 }

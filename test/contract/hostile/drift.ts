@@ -9,7 +9,9 @@ export const withFish: Hostile = {
   },
   status: 422,
   path: "/fish/holdingHeight",
-  expected: "holding height",
+  expected: "holding height: from 0 to 0.9144 m",
+  // 9 × 0.3048
+  received: "2.7432 m",
 };
 
 export const inDrift: readonly Hostile[] = [

@@ -9,5 +9,6 @@ export interface Hostile {
   readonly status: 400 | 422;
   readonly path: string;
   readonly expected: string;
+  readonly received?: string;
   readonly suggestion?: string;
 }

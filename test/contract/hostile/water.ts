@@ -162,6 +162,7 @@ export const inWater: readonly Hostile[] = [
     status: 422,
     path: "/water/surfaceSpeed",
     expected: "given, or timed floats, or measured points",
+    received: "nothing",
   },
   {
     name: "a law without what it needs",
