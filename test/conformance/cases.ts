@@ -3,6 +3,7 @@ import { type Case, casesOf, type SourceCases } from "./case.js";
 import { channelFolders, channelRows } from "./channel-cases.js";
 import { closedForms } from "./closed-forms/cases.js";
 import { commonPractice } from "./common-practice/cases.js";
+import { cowanTableCases } from "./cowan-1956/cases.js";
 import { dennisChang } from "./dennis-chang-1970/cases.js";
 import { dietrich } from "./dietrich-1982/cases.js";
 import { floatMethod } from "./float-method/cases.js";
@@ -75,6 +76,7 @@ const folders: readonly SourceCases[] = [
   wholeRig,
   wholeRigByScipy,
   hughesDill,
+  cowanTableCases,
   wentworth,
   publishedRanges,
   unsteadyLimits,

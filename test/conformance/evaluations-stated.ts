@@ -20,6 +20,25 @@ function rangeOf(i: Inputs): core.Validity {
   return found[1];
 }
 
+/** What a path of names leads to in a value; a missing one is an error. */
+function at(value: unknown, ...names: readonly string[]): unknown {
+  let here = value;
+  for (const name of names) {
+    const found =
+      typeof here === "object" && here !== null && Object.entries(here).find(([key]) => key === name);
+    if (!found) throw new TypeError(`nothing is called ${name}`);
+    here = found[1];
+  }
+  return here;
+}
+
+function limitOf(i: Inputs): { readonly min: number; readonly max: number } {
+  const law = core.resistanceLaws.find((one) => one.law === text(i, "law"));
+  const limit = law?.limits.find((one) => one.quantity === text(i, "quantity"));
+  if (limit === undefined) throw new TypeError(`no limit of ${text(i, "law")} on ${text(i, "quantity")}`);
+  return limit;
+}
+
 const { metres, metresPerSecond, waterColumn } = core;
 const unit = { depth: metres(1), surfaceSpeed: metresPerSecond(1) };
 
@@ -45,6 +64,10 @@ const rough = { bed: { d84: metres(0.1) }, roughness: metres(0.1) };
 export const statedEvaluations = {
   "least value of a range": (i: Inputs): number => rangeOf(i).min,
   "greatest value of a range": (i: Inputs): number => rangeOf(i).max,
+  "least value of a law's range": (i: Inputs): number => limitOf(i).min,
+  "greatest value of a law's range": (i: Inputs): number => limitOf(i).max,
+  "entry of Cowan's table": (i: Inputs): number =>
+    Number(at(core.cowanTable, text(i, "part"), text(i, "word"), text(i, "bound"))),
   "lower limit of a grade, mm": (i: Inputs): number => 1e3 * gradeOf(i).min,
   "upper limit of a grade, mm": (i: Inputs): number => 1e3 * gradeOf(i).max,
   "30 z0 over ks, rough bed": (_: Inputs): number => {

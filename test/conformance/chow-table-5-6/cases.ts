@@ -12,6 +12,7 @@ const row = (
       evaluates: "n by Chow's table",
       inputs: { channel, bound },
       printed: printed[k] ?? "",
+      tolerance: { absolute: 1e-12, because: "an entry of a table is the printed number itself" },
     }),
   );
 

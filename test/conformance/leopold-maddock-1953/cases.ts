@@ -1,5 +1,6 @@
 import type { SourceCases } from "../case.js";
 
+const tolerance = { absolute: 1e-12, because: "a printed exponent is taken as it is" };
 const station = { kind: "at a station" };
 const downstream = { kind: "downstream" };
 
@@ -9,14 +10,15 @@ export const leopoldMaddock: SourceCases = {
   kind: "published",
   seen: "read",
   cases: [
-    { id: "H-01.width", evaluates: "width exponent", inputs: station, printed: "0.26" },
-    { id: "H-01.depth", evaluates: "depth exponent", inputs: station, printed: "0.40" },
-    { id: "H-01.speed", evaluates: "speed exponent", inputs: station, printed: "0.34" },
+    { id: "H-01.width", evaluates: "width exponent", inputs: station, printed: "0.26", tolerance },
+    { id: "H-01.depth", evaluates: "depth exponent", inputs: station, printed: "0.40", tolerance },
+    { id: "H-01.speed", evaluates: "speed exponent", inputs: station, printed: "0.34", tolerance },
     {
       id: "H-02.width",
       evaluates: "width exponent",
       inputs: downstream,
       printed: "0.5",
+      tolerance,
       seen: "from-memory",
     },
     {
@@ -24,6 +26,7 @@ export const leopoldMaddock: SourceCases = {
       evaluates: "depth exponent",
       inputs: downstream,
       printed: "0.4",
+      tolerance,
       seen: "from-memory",
     },
     {
@@ -31,6 +34,7 @@ export const leopoldMaddock: SourceCases = {
       evaluates: "speed exponent",
       inputs: downstream,
       printed: "0.1",
+      tolerance,
       seen: "from-memory",
     },
     {

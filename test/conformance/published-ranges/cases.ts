@@ -13,6 +13,24 @@ function limit(of: string, end: "least" | "greatest", printed: string, seen: See
   };
 }
 
+function lawLimit(law: string, quantity: string, least: string | null, greatest: string): readonly CaseRow[] {
+  const shared = { inputs: { law, quantity }, tolerance: { relative: 1e-9, because } };
+  const upper: CaseRow = {
+    id: `range.${law}, ${quantity}, greatest`,
+    evaluates: "greatest value of a law's range",
+    printed: greatest,
+    ...shared,
+  };
+  if (least === null) return [upper];
+  const lower: CaseRow = {
+    id: `range.${law}, ${quantity}, least`,
+    evaluates: "least value of a law's range",
+    printed: least,
+    ...shared,
+  };
+  return [lower, upper];
+}
+
 export const publishedRanges: SourceCases = {
   source: "The sources of the relations",
   locator: "the range each gives",
@@ -24,6 +42,16 @@ export const publishedRanges: SourceCases = {
     limit("sphere", "greatest", "2e5"),
     limit("cylinder", "least", "1e-4"),
     limit("cylinder", "greatest", "2e5"),
+    ...lawLimit("Limerinos", "hydraulic radius over D84", "0.9", "69"),
+    ...lawLimit("Limerinos", "hydraulic radius, m", "0.31", "3.32"),
+    ...lawLimit("Limerinos", "D84, m", "0.019", "0.747"),
+    ...lawLimit("Bathurst", "depth over D84", null, "10"),
+    ...lawLimit("Bathurst", "slope", "0.004", "0.04"),
+    ...lawLimit("Jarrett", "slope", "0.002", "0.04"),
+    ...lawLimit("Jarrett", "hydraulic radius, m", "0.15", "2.1"),
+    ...lawLimit("Strickler", "hydraulic radius over D50", "4", "500"),
+    // 15 ft
+    ...lawLimit("Cowan", "hydraulic radius, m", null, "4.572"),
     limit("power", "least", "2"),
     limit("power", "greatest", "12"),
     limit("mixing layer", "least", "0.2", "from-memory"),

@@ -3,11 +3,18 @@ import { channelSweeps } from "./channel.js";
 import { columnSweeps } from "./column.js";
 import { driftSweeps } from "./drift.js";
 import { plainSweeps } from "./plain.js";
+import { resistanceSweeps } from "./resistance.js";
 import type { Row, Sweep } from "./sweep.js";
 
 export type { Sweep } from "./sweep.js";
 
-export const sweeps: readonly Sweep[] = [...plainSweeps, ...channelSweeps, ...columnSweeps, ...driftSweeps];
+export const sweeps: readonly Sweep[] = [
+  ...plainSweeps,
+  ...channelSweeps,
+  ...resistanceSweeps,
+  ...columnSweeps,
+  ...driftSweeps,
+];
 
 /** The rows of a file of vectors: a line of names, then numbers. */
 export function rowsOf(text: string): readonly Row[] {

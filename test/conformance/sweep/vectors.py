@@ -287,6 +287,46 @@ def conjugates(r):
             yield {**c, "Q": discharge, "y": y, "conjugate": conjugate(s, discharge, y)}
 
 
+@sweep("resistance")
+def resistances(r):
+    """Ratios V/u* against x, Manning's n of grains and streams, and five laws of friction in a rectangle 5 m wide."""
+    root8 = sqrt(8)
+    for _ in range(250):
+        x, q, d = spread(r, 0.3, 60), spread(r, 0.05, 2000), spread(r, 0.002, 0.5)
+        S, y, ks, nu = spread(r, 0.0005, 0.04), short(r.uniform(0.1, 3)), spread(r, 1e-4, 0.05), short(r.uniform(0.8e-6, 1.7e-6))
+        c, f = short(r.uniform(20, 80)), short(r.uniform(0.01, 0.2))
+        R = 5 * y / (5 + 2 * y)
+        u8 = sqrt(8 * G * R * S)
+        viscous = 2.51 * nu / (4 * R * u8)
+        at = [short(r.uniform(0.2, 1.5)) for _ in range(5)]
+        yield {
+            **{"x": x, "q": q, "d": d, "S": S, "y": y, "ks": ks, "nu": nu, "c": c, "f": f},
+            **{f"u{i}": u for i, u in enumerate(at)},
+            "limerinos": root8 * (1.16 + 2.0 * log10(x)),
+            "bathurst": 5.62 * log10(x) + 4,
+            "hey": root8 * 2.03 * log10(11.75 * x / 3.5),
+            "ferguson": 6.5 * 2.5 * x / sqrt(6.5**2 + 2.5**2 * x ** (5 / 3)),
+            "rickenmannRecking": 4.416 * x**1.904 * (1 + (x / 1.283) ** 1.618) ** -1.083,
+            "rickenmannReckingSpeed": 1.443 * q**0.60 * (1 + (q / 43.78) ** 0.8214) ** -0.2435,
+            "keulegan": 6.25 + 5.75 * log10(x),
+            "griffiths": root8 * (0.76 + 1.98 * log10(x)),
+            "bray": root8 * (1.26 + 2.16 * log10(x)),
+            "leopoldWolman": root8 * (1.0 + 2.0 * log10(x)),
+            "strickler": 0.0474 * d ** (1 / 6),
+            "maynord": 0.0431 * d ** (1 / 6),
+            "jarrett": 0.39 * S**0.38 * (R / 0.3048) ** -0.16,
+            "manningOf": R ** (1 / 6) / (sqrt(G) * x),
+            "chezy": c * sqrt(R * S),
+            "darcy": u8 / sqrt(f),
+            "rough": -2 * u8 * log10(ks / (14.84 * R)),
+            "smooth": -2 * u8 * log10(viscous),
+            "transitional": -2 * u8 * log10(ks / (14.84 * R) + viscous),
+            "threePoint": (at[1] + 2 * at[2] + at[3]) / 4,
+            "fivePoint": (at[0] + 3 * at[1] + 3 * at[2] + 2 * at[3] + at[4]) / 10,
+            "surface": 0.85 * at[0],
+        }
+
+
 @sweep("incomplete-beta")
 def betas(r):
     for _ in range(600):
