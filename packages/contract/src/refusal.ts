@@ -88,7 +88,7 @@ function fieldOf({ quantity, expected, received }: QuantityError, path: string):
   return { path, expected: tidy(`${clip(quantity)}: ${expected}`), received: tidy(said) };
 }
 
-/** A text without the last bits of a conversion: 0.9144 for three feet, not 0.9144000000000001. */
+/** A text with six digits of each number: 0.9144 for three feet, not 0.9144000000000001. */
 function tidy(text: string): string {
-  return text.replace(/\d+\.\d{13,}/g, (number) => String(Number(Number(number).toPrecision(12))));
+  return text.replace(/\d+\.\d{7,}/g, (number) => String(Number(Number(number).toPrecision(6))));
 }
