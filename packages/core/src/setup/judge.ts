@@ -5,8 +5,9 @@ import { type Rig, rig } from "../rig/index.js";
 import { joinGrounds } from "../sources/index.js";
 import { buildDry, buildNymph, buildTippet } from "../tackle/index.js";
 import { metresPerSecond, seconds } from "../units/index.js";
-import { driftOptions, type Needs } from "./shortlist.js";
+import { driftOptions } from "./estimate.js";
 import type { Judgement, Pieces, SurfaceState } from "./stop.js";
+import type { Needs } from "./survey.js";
 
 /** The drift that setups are judged by: links as by default, steps of 0.02 s (effective seconds then are within 0.3 % of ever shorter steps on
  *  usual rigs), and steady from where speeds change by less than a thousandth of a usual stream. */

@@ -5,7 +5,7 @@ import { tippetStrength } from "../tackle/index.js";
 import { metres, metresPerSecond, newtons } from "../units/index.js";
 import { mostCandidates, rankSetups, type Stop } from "./index.js";
 import { box, refusals, run, stop } from "./rank.fixture.js";
-import { buildBodies, surveyBox } from "./shortlist.js";
+import { buildBodies, surveyBox } from "./survey.js";
 
 // hundreds of rigs each, on a machine that may be busy
 vi.setConfig({ testTimeout: 60_000 });

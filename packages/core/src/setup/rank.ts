@@ -15,8 +15,9 @@ import {
 } from "../units/index.js";
 import { hiddenSplash, inOrder, judge } from "./judge.js";
 import { cautionsOf, changeBetween, standingCautions, whyOf } from "./reasons.js";
-import { buildBodies, type Candidate, type Field, type Needs, shortlist, surveyBox } from "./shortlist.js";
+import { shortlist } from "./shortlist.js";
 import type { Change, Judgement, Pieces, Ranking, Setup, Stop } from "./stop.js";
+import { buildBodies, type Candidate, type Field, type Needs, surveyBox } from "./survey.js";
 
 /** The most candidates that one ranking takes. */
 export const mostCandidates = 100_000;
