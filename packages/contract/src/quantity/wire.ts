@@ -52,8 +52,8 @@ export type Decoded<T, Absent = never> = T extends { value: number; unit: infer 
 
 type Fields<T> = {
   -readonly [K in keyof T]-?: undefined extends T[K]
-    ? z.ZodOptional<z.ZodType<Exclude<T[K], undefined>>>
-    : z.ZodType<T[K]>;
+    ? z.ZodOptional<z.core.$ZodType<Exclude<T[K], undefined>>>
+    : z.core.$ZodType<T[K]>;
 };
 
 /** The schema of an object with the keys of `T` and no other. */

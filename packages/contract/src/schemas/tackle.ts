@@ -51,17 +51,17 @@ const name = z
 
 const { kind: _, length, width, height, mass: floatMass, ...shares } = FloatBodySchema.shape;
 const DryMeasured = strict<NonNullable<WireDry["measured"]>>({
-  length: length.optional(),
-  width: width.optional(),
-  height: height.optional(),
-  mass: floatMass.optional(),
+  length: z.optional(length),
+  width: z.optional(width),
+  height: z.optional(height),
+  mass: z.optional(floatMass),
   ...shares,
 }).openapi("DryMeasured", { description: "Measured values, each in place of the tabulated one." });
 
 const { mass, volume, bead, body, dressing } = SinkerBodySchema.shape;
 const NymphMeasured = strict<NonNullable<WireNymph["measured"]>>({
-  mass: mass.optional(),
-  volume: volume.optional(),
+  mass: z.optional(mass),
+  volume: z.optional(volume),
   bead,
   body,
   dressing,
