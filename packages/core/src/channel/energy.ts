@@ -3,8 +3,9 @@
 import { type Metres, metres, requirePositive, standardGravity } from "../units/index.js";
 import { wetInBand } from "./conveyance.js";
 import { checkFlow, criticalFor, type Flow } from "./critical.js";
-import { cutAt, type InBand, type Piece, piecesOf, rootsOver } from "./every-root.js";
+import { cutAt, type InBand, piecesOf, rootsOver } from "./every-root.js";
 import { requireDepth } from "./section.js";
+import type { Piece } from "./survey.js";
 import { wetAt } from "./wet.js";
 
 /** E = y + α V²/2g. [Chow1959] eq. 3-3. Throws QuantityError as `sectionGeometry` does.

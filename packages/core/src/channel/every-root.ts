@@ -1,21 +1,9 @@
 /** Every depth at which a quantity of the section has a given value, piece by piece of the depths it can be filled to. */
 
-import { findRoot } from "../numerics/index.js";
-import {
-  type CubicMetresPerSecond,
-  cubicMetresPerSecond,
-  type Metres,
-  metres,
-  QuantityError,
-} from "../units/index.js";
+import { type CubicMetresPerSecond, cubicMetresPerSecond, type Metres, metres } from "../units/index.js";
+import { rootIn } from "./root-in-depth.js";
 import type { CrossSection } from "./section.js";
-
-/** A range of depths over which a section is smooth. `band` names the row of the tables of a survey. */
-export interface Piece {
-  readonly band: number;
-  readonly low: number;
-  readonly high: number;
-}
+import type { Piece } from "./survey.js";
 
 /** A function of depth inside a band: below 0 where it is short of what is asked. */
 export type InBand = (band: number, depth: number) => number;
@@ -60,26 +48,35 @@ export function depthsFor(
 export function piecesOf(section: CrossSection): readonly Piece[] {
   if (section.shape === "circular") return [{ band: 0, low: 0, high: section.diameter }];
   if (section.shape !== "surveyed") return [{ band: 0, low: 0, high: Number.POSITIVE_INFINITY }];
-  return section.bands.map((low, band) => ({
-    band,
-    low,
-    high: section.bands[band + 1] ?? section.greatestDepth,
-  }));
+  return section.pieces;
 }
 
-/** Cuts the pieces at the given depths. */
+/** Cuts the pieces at the given depths, which rise. */
 export function cutAt(pieces: readonly Piece[], depths: readonly number[]): readonly Piece[] {
-  return pieces.flatMap(({ band, low, high }) => {
-    const ends = [low, ...depths.filter((y) => y > low && y < high), high];
-    return ends.slice(1).map((end, n) => ({ band, low: ends[n] ?? low, high: end }));
-  });
+  const cut: Piece[] = [];
+  let next = 0;
+  for (const piece of pieces) {
+    let { low } = piece;
+    for (; next < depths.length && depths[next]! < piece.high; next++) {
+      const depth = depths[next]!;
+      if (depth <= low) continue;
+      cut.push({ band: piece.band, low, high: depth });
+      low = depth;
+    }
+    cut.push(low === piece.low ? piece : { ...piece, low });
+  }
+  return cut;
 }
 
-/** The pieces of a section cut where a function turns: `rise` has the sign of its slope, above 0 as depth goes to 0. */
+/** The pieces of a section cut where a discharge turns: `rise` has the sign of its slope, above 0 as depth goes to 0.
+ *  Inside a band the ground only widens. With Q = A^(1+e)/P^e the sign of its slope is that of (1 + e) B P − e P' A, whose own slope
+ *  (1 + e) B' P + B P' is above 0, and with Q² = A³/B that of 3 B² − B' A, likewise: a band that rises from its bottom does not turn. */
 export function turningPieces(section: CrossSection, rise: InBand): readonly Piece[] {
   const pieces = piecesOf(section);
   if (section.shape !== "circular" && section.shape !== "surveyed") return pieces;
-  const turns = rootsOver(rise, pieces, 1);
+  const mayTurn =
+    section.shape === "circular" ? pieces : pieces.filter(({ band, low }) => low > 0 && rise(band, low) < 0);
+  const turns = mayTurn.length === 0 ? [] : rootsOver(rise, mayTurn, 1);
   return turns.length === 0 ? pieces : cutAt(pieces, turns);
 }
 
@@ -103,58 +100,4 @@ export function rootsOver(f: InBand, pieces: readonly Piece[], dry: 1 | -1): num
     before = fb;
   }
   return found;
-}
-
-interface Bracket {
-  readonly a: number;
-  readonly b: number;
-  readonly fa: number;
-  readonly fb: number;
-}
-
-/** Moves an end at infinity, or at the dry bed, in until the sign there can be seen; then finds the root. */
-function rootIn(f: (depth: number) => number, { a, b, fa, fb }: Bracket): number {
-  if (b === Number.POSITIVE_INFINITY) {
-    const [from, value] = steppedFrom(f, a > 0 ? 2 * a : 1, 16, fb);
-    if (a > 0) return bracketed(f, { a, b: from, fa, fb: value });
-    return rootIn(f, { a, b: from, fa, fb: value });
-  }
-  if (a > 0) return bracketed(f, { a, b, fa, fb });
-  const [near, value] = steppedFrom(f, b / 16, 1 / 16, fa);
-  return bracketed(f, { a: near, b, fa: value, fb });
-}
-
-/** Steps from y by a factor until f has the wanted sign. */
-function steppedFrom(
-  f: (depth: number) => number,
-  start: number,
-  factor: number,
-  wanted: number,
-): readonly [depth: number, value: number] {
-  let y = start;
-  let value = f(y);
-  while (value < 0 !== wanted < 0) {
-    y *= factor;
-    value = f(y);
-    if (y === 0 || y === Number.POSITIVE_INFINITY) {
-      throw new QuantityError(
-        "depth that balances",
-        "between 1e-308 and 1e308 m: the given values leave no such depth",
-        y,
-      );
-    }
-  }
-  return [y, value];
-}
-
-/** The root by the logarithm of depth, in which the relations of hydraulics are nearly straight. */
-function bracketed(f: (depth: number) => number, { a, b, fa, fb }: Bracket): number {
-  if (fa === 0) return a;
-  if (fb === 0) return b;
-  const [low, high] = [Math.log(a), Math.log(b)];
-  const finite = (value: number): number => Math.max(-1e9, Math.min(1e9, value));
-  // the ends keep their own depths: their logarithms need not come back to them
-  const at = (x: number): number => finite(x === low ? fa : x === high ? fb : f(Math.exp(x)));
-  const { root } = findRoot(at, low, high, 1e-16);
-  return root === low ? a : root === high ? b : Math.exp(root);
 }

@@ -43,6 +43,13 @@ export interface BandTable {
   readonly moment: readonly number[];
 }
 
+/** A range of depths over which a section is smooth. `band` names the row of the tables of a survey. */
+export interface Piece {
+  readonly band: number;
+  readonly low: number;
+  readonly high: number;
+}
+
 /** Made by `surveyedSection`: the survey with its tables. */
 export interface SurveyedSection {
   readonly shape: "surveyed";
@@ -52,6 +59,7 @@ export interface SurveyedSection {
   readonly greatestDepth: number;
   /** Depth at the bottom of each band. */
   readonly bands: readonly number[];
+  readonly pieces: readonly Piece[];
   readonly whole: BandTable;
   /** One table per zone of roughness, in order. */
   readonly zones: readonly { readonly manning: number; readonly table: BandTable }[];
@@ -83,6 +91,7 @@ export function surveyedSection(survey: Survey): SurveyedSection {
     lowest: metres(lowest),
     greatestDepth,
     bands,
+    pieces: bands.map((low, band) => ({ band, low, high: bands[band + 1] ?? greatestDepth })),
     whole: tableOf(ground, bands),
     zones,
   };
