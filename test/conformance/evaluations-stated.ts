@@ -11,6 +11,7 @@ const ranges = {
   dip: core.dipValidity,
   power: core.powerValidity,
   turbulence: core.turbulenceValidity,
+  wake: core.wakeValidity,
 } as const;
 
 function rangeOf(i: Inputs): core.Validity {
@@ -108,6 +109,15 @@ export const statedEvaluations = {
     core.turbulenceIntensity(metresPerSecond(1), number(i, "relativeHeight")).across,
   "turbulence upright over u*": (i: Inputs): number =>
     core.turbulenceIntensity(metresPerSecond(1), number(i, "relativeHeight")).upright,
+  "f (V/u*)² of an estimate": (i: Inputs): number => {
+    const answer = core.resistanceOf({ hydraulicRadius: metres(0.5), d84: metres(number(i, "d84")) });
+    const [first] = answer.kind === "estimated" ? answer.estimates : [];
+    return first === undefined ? Number.NaN : first.frictionFactor * first.velocityRatio ** 2;
+  },
+  "middle of the first strip over its width": (_: Inputs): number => {
+    const [strip] = core.stripsAcross(core.rectangularSection(metres(6)), metres(1), 4);
+    return strip === undefined ? Number.NaN : strip.station / strip.width;
+  },
   "friction over reaction on the bed": (_: Inputs): number => core.bedFriction,
   "holding height over depth, shallow": (i: Inputs): number =>
     core.fishWindow(waterColumn({ ...unit, depth: metres(number(i, "depth")) })).holding / number(i, "depth"),

@@ -60,6 +60,24 @@ function endOverSettled(i: Inputs): number {
   return (end?.excess ?? Number.NaN) / (settled.sinkers[0]?.excess ?? Number.NaN);
 }
 
+/** How far the sinker is from its settled depth at the moment that counts as settled, over that depth. */
+function leftAtSettling(): number {
+  const hung = rig(raft, {
+    line: line({ length: metres(0.5), diameter: millimetres(0.15), density: kilogramsPerCubicMetre(1780) }),
+    sinker: sinker({ mass: kilograms(3e-4), volume: cubicMetres(3e-8), bead: millimetres(3) }),
+  });
+  const column = waterColumn({ depth: metres(0.9), surfaceSpeed: metresPerSecond(0.9), exponent: 6, water });
+  const { settling, settled, path } = drift(hung, column, { duration: seconds(5), instants: 1000 });
+  const time = settling.settles ? settling.time : Number.NaN;
+  const after = path.findIndex((instant) => instant.time > time);
+  const heightAt = (k: number): number => path[k]?.sinkers[0]?.heightAboveBed ?? Number.NaN;
+  const [from, to] = [path[after - 1]?.time ?? Number.NaN, path[after]?.time ?? Number.NaN];
+  const share = (time - from) / (to - from);
+  const height = (1 - share) * heightAt(after - 1) + share * heightAt(after);
+  const rest = settled.sinkers[0]?.heightAboveBed ?? Number.NaN;
+  return Math.abs(height - rest) / (0.9 - rest);
+}
+
 /** A bead and a stout slack line let go in still water: how far the bead has come in a time too short for drag, over a t²/2. */
 function fall(i: Inputs): number {
   const bead: Sinker = sinker({ mass: kilograms(2e-3), volume: cubicMetres(1e-7), bead: millimetres(5.8) });
@@ -94,6 +112,7 @@ const rod = sinker({
 
 export const unsteadyEvaluations = {
   "excess at the end of a drift over the settled one": (i: Inputs): number => endOverSettled(i),
+  "distance left when settled, over the settled depth": (_: Inputs): number => leftAtSettling(),
   "first acceleration of a sinker on a slack line, m/s²": (i: Inputs): number => fall(i),
   "added mass of a sphere, g": (_: Inputs): number => 1e3 * addedMass(ball, water),
   "added mass of a cylinder, g": (_: Inputs): number => 1e3 * addedMass(rod, water),

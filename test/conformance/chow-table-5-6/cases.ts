@@ -29,6 +29,13 @@ export const chowTableCases: SourceCases = {
     ...row("R-34", "winding, lower stages, more ineffective slopes and sections", "0.040", "0.048", "0.055"),
     ...row("R-35", "winding, more stones", "0.045", "0.050", "0.060"),
     ...row("R-36", "sluggish reaches, weedy, deep pools", "0.050", "0.070", "0.080"),
+    ...row(
+      "R-37",
+      "very weedy reaches, deep pools, or floodways with heavy timber",
+      "0.075",
+      "0.100",
+      "0.150",
+    ).map((one): CaseRow => ({ ...one, seen: "from-memory" })),
     ...row("R-38", "mountain stream, gravels, cobbles, few boulders", "0.030", "0.040", "0.050"),
     ...row("R-39", "mountain stream, cobbles with large boulders", "0.040", "0.050", "0.070"),
     ...row("R-40.new", "earth, clean, recently completed", "0.016", "0.018", "0.020"),

@@ -58,6 +58,12 @@ export const publishedRanges: SourceCases = {
     limit("mixing layer", "greatest", "7", "from-memory"),
     limit("dip", "least", "4.1", "from-memory"),
     limit("dip", "greatest", "15", "from-memory"),
+    limit("wake", "least", "50", "from-memory"),
+    ...[
+      ...lawLimit("Bathurst", "depth, m", "0.102", "1.6"),
+      ...lawLimit("Bathurst", "D84, m", "0.113", "0.74"),
+      ...lawLimit("Maynord", "D90, m", "0.00457", "0.134"),
+    ].map((row): CaseRow => ({ ...row, seen: "from-memory" })),
     limit("turbulence", "least", "0.1", "from-memory"),
     limit("turbulence", "greatest", "0.9", "from-memory"),
     {

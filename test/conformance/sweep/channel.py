@@ -1,4 +1,6 @@
 """Sections of a channel and the depths that carry a discharge, by scipy's brentq on the textbook definitions."""
+from cmath import log10 as clog10
+from cmath import sqrt as csqrt
 from math import acos, asinh, inf, sin, sqrt
 
 from scipy.optimize import brentq
@@ -80,3 +82,55 @@ def conjugate(s, discharge, y):
     while force(high) < force(y):
         high *= 2
     return brentq(lambda at: force(at) - force(y), middle, high, xtol=1e-15, rtol=1e-14)
+
+
+def laws(c, f, ks, nu):
+    """Speed of five laws of friction against hydraulic radius and slope; complex numbers pass, so that derivatives are exact."""
+
+    def log_law(rough, smooth):
+        def speed(R, S):
+            u8 = csqrt(8 * G * R * S)
+            return -2 * u8 * clog10(rough / (14.84 * R) + 2.51 * smooth / (4 * R * u8))
+
+        return speed
+
+    return {
+        "Chezy": lambda R, S: c * csqrt(R * S),
+        "Darcy": lambda R, S: csqrt(8 * G * R * S / f),
+        "Rough": log_law(ks, 0),
+        "Smooth": log_law(0, nu),
+        "Transitional": log_law(ks, nu),
+        "Manning": lambda R, S: R ** (2 / 3) * csqrt(S) / 0.03,
+    }
+
+
+def conveyance_per_depth(speed, width, y, S):
+    """d(A V/sqrt S)/dy of a rectangle, by a complex step."""
+    at = complex(y, 1e-30)
+    area = width * at
+    return (area * speed(area / (width + 2 * at), S) / csqrt(S)).imag / 1e-30
+
+
+def compound(y, n):
+    """A main channel 4 m wide at its bed with banks of 1 in 2, between flats 5 m wide at 1 m whose outer banks rise 2 m in 1 m; n of left, main, right.
+    Composite n by four methods, and the coefficients of energy and momentum."""
+    over = y - 1
+    flat = (5 * over + over * over / 4, 5 + over * sqrt(1.25))
+    zones = [flat, (6 + 8 * over, 4 + 2 * sqrt(5)), flat]
+    area, perimeter = (sum(z[i] for z in zones) for i in (0, 1))
+    k = [a * (a / p) ** (2 / 3) / m for (a, p), m in zip(zones, n)]
+    total = sum(k)
+    weighted = lambda power: sum(p * m**power for (_, p), m in zip(zones, n)) / perimeter
+    return {
+        "area": area,
+        "perimeter": perimeter,
+        "width": 18 + over,
+        # of the trapezoid below the flats, and of what stands above them
+        "moment": 6 * y - 10 / 3 + 9 * over**2 + over**3 / 6,
+        "divided": area * (area / perimeter) ** (2 / 3) / total,
+        "horton": weighted(1.5) ** (2 / 3),
+        "pavlovskii": sqrt(weighted(2)),
+        "felkel": 1 / weighted(-1),
+        "alpha": sum(ki**3 / a**2 for ki, (a, _) in zip(k, zones)) / (total**3 / area**2),
+        "beta": sum(ki**2 / a for ki, (a, _) in zip(k, zones)) / (total**2 / area),
+    }

@@ -4,6 +4,7 @@ import {
   heightAboveBed,
   metres,
   metresPerSecond,
+  slackBehind,
   speedAt,
   type Water,
   waterColumn,
@@ -59,8 +60,25 @@ export const columnSweeps: readonly Sweep[] = [
     relation: "the same, dip law",
     file: "column-means-dip.csv",
     ...means,
-    tolerance: 1e-6,
-    because:
-      "the core's mean counts the trace of backward flow just above z0 that its speeds, and scipy's, hold at 0",
+    tolerance: 1e-9,
+  },
+  {
+    relation: "wake of a boulder: half width and speed",
+    file: "wake.csv",
+    by: "the printed formula in Python",
+    outputs: ["half", "speed"],
+    evaluate: (row) => {
+      const { halfWidth, speed } = slackBehind({
+        width: metres(cell(row, "b")),
+        downstream: metres(cell(row, "x")),
+        across: metres(cell(row, "y")),
+        speed: metresPerSecond(cell(row, "u")),
+        dragCoefficient: cell(row, "cd"),
+      });
+      return { half: halfWidth, speed };
+    },
+    tolerance: 1e-9,
+    because: "relative to the stream's speed: close behind a boulder the water stands",
+    scale: (output, row) => (output === "speed" ? cell(row, "u") : 0),
   },
 ];

@@ -17,7 +17,7 @@ from scipy.integrate import quad
 from scipy.interpolate import PchipInterpolator
 from scipy.optimize import brentq
 
-from channel import critical, conjugate, manning, normal, section_of, specific_energy
+from channel import compound, conjugate, conveyance_per_depth, critical, laws, manning, normal, section_of, specific_energy
 from line import LAWS, line_top, settled_rig, shape, terminal
 
 G = 9.80665
@@ -137,6 +137,18 @@ def any_column(r, law):
     if name == "mixing-layer":
         a = short(h / r.uniform(0.4, 7))
     return {"law": law, "h": h, "us": us, "a": a, "b": b, "width": width}
+
+
+@sweep("wake")
+def wakes(r):
+    """A plane turbulent wake, Schlichting: half width and speed."""
+    beta = 0.18
+    for _ in range(200):
+        b, x, cd, u = short(r.uniform(0.2, 2)), short(r.uniform(2, 60)), short(r.uniform(0.5, 1.5)), short(r.uniform(0.2, 2))
+        half = sqrt(10) * beta * sqrt(x * cd * b)
+        y = short(half * r.uniform(0, 0.9))
+        deficit = sqrt(10) / (18 * beta) * (x / (cd * b)) ** -0.5 * (1 - (y / half) ** 1.5) ** 2
+        yield {"b": b, "x": x, "y": y, "u": u, "cd": cd, "half": half, "speed": max(0.0, u * (1 - deficit))}
 
 
 @sweep("monotone-cubic")
@@ -298,6 +310,7 @@ def resistances(r):
         R = 5 * y / (5 + 2 * y)
         u8 = sqrt(8 * G * R * S)
         viscous = 2.51 * nu / (4 * R * u8)
+        speeds_of = laws(c, f, ks, nu)
         at = [short(r.uniform(0.2, 1.5)) for _ in range(5)]
         yield {
             **{"x": x, "q": q, "d": d, "S": S, "y": y, "ks": ks, "nu": nu, "c": c, "f": f},
@@ -321,10 +334,20 @@ def resistances(r):
             "rough": -2 * u8 * log10(ks / (14.84 * R)),
             "smooth": -2 * u8 * log10(viscous),
             "transitional": -2 * u8 * log10(ks / (14.84 * R) + viscous),
+            **{f"d{law}": conveyance_per_depth(speed, 5, y, S) for law, speed in speeds_of.items()},
+            **{f"Q{law}": (5 * y * speed(R, S)).real for law, speed in speeds_of.items()},
             "threePoint": (at[1] + 2 * at[2] + at[3]) / 4,
             "fivePoint": (at[0] + 3 * at[1] + 3 * at[2] + 2 * at[3] + at[4]) / 10,
             "surface": 0.85 * at[0],
         }
+
+
+@sweep("compound-section")
+def compounds(r):
+    for _ in range(250):
+        y = short(r.uniform(1.05, 2.9))
+        n = [short(r.uniform(0.02, 0.15)) for _ in range(3)]
+        yield {"y": y, **{f"n{i}": m for i, m in enumerate(n)}, **compound(y, n)}
 
 
 @sweep("incomplete-beta")

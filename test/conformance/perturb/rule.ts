@@ -1,0 +1,76 @@
+/** The rule that says which numbers of the core are constants of its relations. Each entry was read and decided on. */
+
+/** Rooms whose files hold relations. Left out: `units` (definitions), `numerics` (methods that know no water), `tackle` (tables of common
+ *  practice: data), `setup` and `check` (judgement, not physics), `sources`. */
+export const rooms = ["water", "channel", "column", "forces", "drift", "lie"] as const;
+
+/** Whole numbers that make up the form of an expression: signs, squares, halves of a range. A changed one is another relation, not another constant. */
+export const structure: readonly number[] = [0, 1, 2];
+
+/** Calls that state which input is accepted. */
+export const boundChecks: readonly string[] = ["requireWithin", "requirePositive", "QuantityError"];
+
+/** Calls whose plain numbers are brackets, tolerances, sizes, digits or places in an array. */
+export const solvers: readonly string[] = [
+  "findRoot",
+  "Float64Array",
+  "Int32Array",
+  "Uint8Array",
+  "subarray",
+  "toPrecision",
+  "toFixed",
+];
+
+/** Files that only say how an answer is found, with what they do. */
+export const methodFiles: Readonly<Record<string, string>> = {
+  "channel/every-root.ts": "finds every root: bisections, roundings, the greatest depth looked at",
+  "channel/surface-curve.ts": "steps along a surface profile",
+  "channel/surface-jump.ts": "looks for the place of a jump",
+  "channel/surface-points.ts": "steps along a surface profile",
+  "channel/surface-profile.ts": "how many stations a profile has",
+  "channel/survey-table.ts": "places in the table of a survey",
+  "drift/balance.ts":
+    "finds the balance: guesses, brackets, tolerances; its one relation, the force at the float, has no number",
+  "drift/unsteady-bed.ts": "keeps nodes out of the bed: the stiffness of a wall that yields a micrometre",
+  "drift/unsteady-links.ts": "keeps links at their length: their stiffness and tolerance",
+  "drift/unsteady-path.ts": "thins the path that is kept",
+  "drift/unsteady-solve.ts": "solves the equations of a step: places in arrays",
+  "drift/unsteady-step.ts": "how often a step is tried and halved",
+};
+
+/** Names of constants and functions whose numbers only say how an answer is found, or are settings that every caller can set. */
+export const methodNames: Readonly<Record<string, string>> = {
+  atEnd: "a tolerance on the stage of zero flow",
+  bestZero: "a tolerance on the stage of zero flow",
+  checkGaugings: "how many gaugings a rating needs",
+  checkVerticals: "how many verticals a discharge needs",
+  compileTally: "places in an array",
+  curveName: "names of classes of profile",
+  defaults: "settings of a cast and of the solver, each an option and each said to be assumed",
+  fitGeometry: "how many measurements a fit needs",
+  flowClass: "how near 1 counts as critical: an option",
+  hangFrom: "keeps a division from zero",
+  heightOf: "steps of a search",
+  hold: "the range and the points of a curve: options",
+  inStepBand: "below which a hold is not worth finding",
+  inverseRootFriction: "the first guess of a root and how far a step may fall",
+  isSlack: "rounding of a test for no shear",
+  isStationary: "when a drift may stop early",
+  land: "places in an array",
+  lateralFlow: "how many verticals are reported",
+  loadMemory: "damps the load on the float from step to step",
+  mechanicalEnergy: "a check on the solver, no part of an answer",
+  mostIterations: "a budget",
+  mostSegments: "a budget",
+  mostSteps: "a budget",
+  ratedDischarge: "the confidence of an interval: an option",
+  roughSteps: "steps of the rough shot",
+  same: "a tolerance between depths",
+  stoneSize: "millimetres in a text",
+  streamAt: "the confidence of an interval: an option",
+  surfaced: "the name of a state",
+  target: "a bracket, and millinewtons in a text",
+  terminalSpeed: "a bracket",
+  tolerance: "a tolerance of the integration",
+  tracePieces: "points of a trace",
+};
