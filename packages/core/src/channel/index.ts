@@ -44,8 +44,9 @@ export {
   trapezoidalSection,
   triangularSection,
 } from "./section.js";
+export type { Jump } from "./surface-jump.js";
 export type { SurfacePoint } from "./surface-points.js";
-export { type Jump, type Reach, type River, type SurfaceProfile, surfaceProfile } from "./surface-profile.js";
+export { type Reach, type River, type SurfaceProfile, surfaceProfile } from "./surface-profile.js";
 export {
   type IneffectiveEnd,
   type RoughnessZone,

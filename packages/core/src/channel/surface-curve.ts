@@ -29,6 +29,8 @@ type Rate = (s: number) => number;
 interface Course {
   readonly depth: (s: number) => number;
   readonly perParameter: (s: number) => number;
+  /** How much more distance may be wrong at s for the same error in depth. */
+  readonly slack: (s: number) => number;
   readonly last: number;
   readonly end: "settles" | "critical depth" | "section full" | "open";
 }
@@ -50,7 +52,7 @@ export function surfaceCurve(flow: GradualFlow, start: number, branch: Branch, r
   while (s < course.last && done < reach) {
     const to = Math.min(course.last, s + step);
     const sum = chebyshevSum(rate, s, to);
-    if (sum.error > tolerance && to - s > 1e-6 * course.last) {
+    if (sum.error > tolerance * course.slack(s) && to - s > 1e-4 * course.last) {
       step = (to - s) / 2;
       continue;
     }
@@ -71,7 +73,13 @@ export function surfaceCurve(flow: GradualFlow, start: number, branch: Branch, r
 }
 
 function courseFrom(flow: GradualFlow, start: number, branch: Branch): Course {
-  const still = { depth: () => start, perParameter: () => 0, last: 0, end: "settles" } as const;
+  const still = {
+    depth: () => start,
+    perParameter: () => 0,
+    slack: () => 1,
+    last: 0,
+    end: "settles",
+  } as const;
   const excess = flow.excessSlope(start);
   if (flow.normals.some((y) => Math.abs(start - y) <= settled * y)) return still;
   const rises = excess < 0;
@@ -90,13 +98,20 @@ function courseFrom(flow: GradualFlow, start: number, branch: Branch): Course {
   return {
     depth: (s) => start * Math.exp(s),
     perParameter: (s) => start * Math.exp(s),
+    slack: () => 1,
     last: 64,
     end: "open",
   };
 }
 
 function straight(start: number, target: number, end: "critical depth" | "section full"): Course {
-  return { depth: (s) => start + (target - start) * s, perParameter: () => target - start, last: 1, end };
+  return {
+    depth: (s) => start + (target - start) * s,
+    perParameter: () => target - start,
+    slack: () => 1,
+    last: 1,
+    end,
+  };
 }
 
 function settling(start: number, target: number): Course {
@@ -104,6 +119,7 @@ function settling(start: number, target: number): Course {
   return {
     depth: (s) => target + gap * Math.exp(-s),
     perParameter: (s) => -gap * Math.exp(-s),
+    slack: Math.exp,
     last: Math.log(Math.abs(gap) / (settled * target)),
     end: "settles",
   };
@@ -125,6 +141,8 @@ function stretchAt(stretches: readonly Stretch[], distance: number): Stretch | u
 /** The s at which a stretch has covered a distance: Newton, whose slope is known; the bracketed root where that strays. */
 function parameterAt({ from, to, start, rate }: Stretch, distance: number): number {
   const left = distance - start;
+  // the last bits of the sums
+  if (left >= rate.integral) return to;
   let s = from + (to - from) * (left / rate.integral);
   for (let n = 0; n < 12; n++) {
     const change = (rate.integralAt(s) - left) / rate.valueAt(s);

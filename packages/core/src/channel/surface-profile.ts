@@ -1,10 +1,8 @@
 /** The water surface down a river of several reaches: which branch holds where, and where the water jumps. */
 
-import { findRoot } from "../numerics/index.js";
 import {
   type CubicMetresPerSecond,
   type Metres,
-  metres,
   QuantityError,
   requirePositive,
   requireWithin,
@@ -14,6 +12,7 @@ import { type Control, controlDepth, type GradualFlow, gradualFlow } from "./gra
 import { slopeClass } from "./profile-class.js";
 import type { CrossSection } from "./section.js";
 import { type SurfaceCurve, surfaceCurve } from "./surface-curve.js";
+import { type Jump, jumpAt, jumpOf, type Stage } from "./surface-jump.js";
 import { pointsOf, type SurfacePoint } from "./surface-points.js";
 
 export interface Reach {
@@ -40,28 +39,12 @@ export interface River {
   readonly pointsPerReach?: number;
 }
 
-/** Taken as of no length: its real length is about six times the depth behind it. */
-export interface Jump {
-  readonly distance: Metres;
-  readonly before: Metres;
-  readonly after: Metres;
-  readonly headLoss: Metres;
-}
-
 export interface SurfaceProfile {
   /** From upstream to downstream; a jump has two points at one distance. */
   readonly points: readonly SurfacePoint[];
   readonly jumps: readonly Jump[];
   /** A control that the water from the other end drowns or does not reach has no effect. */
   readonly unused: readonly ("upstream" | "downstream")[];
-}
-
-/** One reach with its place and its two possible surfaces. */
-interface Stage {
-  readonly flow: GradualFlow;
-  readonly from: number;
-  readonly length: number;
-  readonly below: SurfaceCurve | null;
 }
 
 /** A part of a reach with one surface: distances from its upstream end. */
@@ -174,32 +157,4 @@ function downstreamPass(
   }
   if (y !== null && stages.at(-1)!.below !== null) unused.push("downstream");
   return { runs, jumps, unused };
-}
-
-/** How far the shooting water gets: to where the tranquil surface first has its specific force, or to the end of the reach. */
-function jumpAt({ flow, length, below }: Stage, above: SurfaceCurve): number {
-  if (below === null) return above.length;
-  const begin = Math.max(0, length - below.length);
-  const end = Math.min(length, above.length);
-  if (begin > end) return end;
-  const lead = (x: number): number => flow.force(below.depthAt(length - x)) - flow.force(above.depthAt(x));
-  const steps = 32;
-  let before = begin;
-  // where the tranquil surface begins at critical depth its force is the least there is: it cannot lead
-  if (begin === 0 && lead(0) > 0) return 0;
-  for (let k = 1; k <= steps; k++) {
-    const x = begin + ((end - begin) * k) / steps;
-    if (lead(x) >= 0) return lead(before) >= 0 ? before : findRoot(lead, before, x, 1e-12 * length).root;
-    before = x;
-  }
-  return end;
-}
-
-function jumpOf(flow: GradualFlow, distance: number, before: number, after: number): Jump {
-  return {
-    distance: metres(distance),
-    before: metres(before),
-    after: metres(after),
-    headLoss: metres(flow.energy(before) - flow.energy(after)),
-  };
 }
