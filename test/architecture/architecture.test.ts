@@ -27,6 +27,35 @@ describe("packages/core/src", () => {
   });
 });
 
+describe("compiler settings", () => {
+  const shared = compilerOptions(".tsconfig.json");
+  const strict = [
+    "strict",
+    "exactOptionalPropertyTypes",
+    "noUncheckedIndexedAccess",
+    "isolatedDeclarations",
+    "verbatimModuleSyntax",
+  ];
+
+  test("are strict", () => {
+    expect(strict.filter((key) => shared[key] !== true)).toEqual([]);
+  });
+
+  test.each(tracked.filter((file) => /tsconfig\.json$/.test(file) && file !== ".tsconfig.json"))(
+    "%s does not loosen them",
+    (file) => {
+      const own = compilerOptions(file);
+      expect(
+        Object.keys(own).filter((key) => key in shared && shared[key] === true && own[key] !== true),
+      ).toEqual([]);
+    },
+  );
+});
+
+function compilerOptions(file: string): Readonly<Record<string, unknown>> {
+  return JSON.parse(readFileSync(`${root}${file}`, "utf8")).compilerOptions ?? {};
+}
+
 describe("the rules catch", () => {
   test.each([
     ["utils/a.ts", "", "no room is called utils"],

@@ -65,6 +65,7 @@ export function rankSetups(stop: Stop): Ranking {
     cautions: standingCautions,
     work: { curves, settled: listed.length, drifts: drifts + listed.length },
     grounds: joinGrounds(
+      stop.column.grounds,
       window.grounds,
       ...setups.map((s) => s.grounds),
       ...(inHand === null ? [] : [inHand.grounds]),

@@ -45,7 +45,8 @@ export function joinGrounds(...all: readonly Grounds[]): Grounds {
   const caveats: Caveat[] = [];
   for (const grounds of all) {
     for (const r of grounds.relations) if (!relations.includes(r)) relations.push(r);
-    for (const a of grounds.assumptions) if (!assumptions.some((b) => sameAssumption(a, b))) assumptions.push(a);
+    for (const a of grounds.assumptions)
+      if (!assumptions.some((b) => sameAssumption(a, b))) assumptions.push(a);
     for (const c of grounds.caveats) if (!caveats.some((d) => sameCaveat(c, d))) caveats.push(c);
   }
   return { relations, assumptions, caveats };
