@@ -16,7 +16,7 @@ export interface SurfacePoint {
   readonly specificEnergy: Metres;
   readonly frictionSlope: number;
   readonly curve: CurveName;
-  /** Energy that the stretch from the point before gained beyond ∫ (S0 − Sf) dx, m: 0 but for the error of the method. 0 at the first point of a run. */
+  /** Energy that the stretch from the point before gained beyond ∫ (S0 − Sf) dx, m: 0 but for the error of the method, and of this integral where depth changes much between two points. 0 at the first point of a run. */
   readonly residual: Metres;
 }
 

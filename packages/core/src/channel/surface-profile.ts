@@ -114,7 +114,7 @@ function startAbove(control: Control, flow: GradualFlow): number {
 
 /** What holds from upstream to downstream. */
 function downstreamPass(
-  { upstream }: River,
+  { upstream, downstream }: River,
   stages: readonly Stage[],
 ): Omit<SurfaceProfile, "points"> & { readonly runs: readonly Run[] } {
   const runs: Run[] = [];
@@ -155,6 +155,6 @@ function downstreamPass(
     runs.push({ flow, reachFrom: from, reachLength: length, from: at, to: length, depthAt });
     y = null;
   }
-  if (y !== null && stages.at(-1)!.below !== null) unused.push("downstream");
+  if (y !== null && downstream !== undefined) unused.push("downstream");
   return { runs, jumps, unused };
 }
