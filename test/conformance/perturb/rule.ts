@@ -24,6 +24,7 @@ export const solvers: readonly string[] = [
 /** Files that only say how an answer is found, with what they do. */
 export const methodFiles: Readonly<Record<string, string>> = {
   "channel/every-root.ts": "finds every root: bisections, roundings, the greatest depth looked at",
+  "channel/root-in-depth.ts": "finds a root between two depths",
   "channel/surface-curve.ts": "steps along a surface profile",
   "channel/surface-jump.ts": "looks for the place of a jump",
   "channel/surface-points.ts": "steps along a surface profile",

@@ -3,9 +3,7 @@ import type { Case, Kind } from "../case.js";
 import { cases } from "../cases.js";
 import { isVerified, type Measurement, measure } from "../measure.js";
 import { notApplicable } from "../not-applicable.js";
-import { constantsOf } from "../perturb/constants.js";
-import { methodFiles, methodNames } from "../perturb/rule.js";
-import { survivors } from "../perturb/survivors.js";
+import { perturbation } from "./perturbation.js";
 import { sweepTable } from "./sweep-table.js";
 import { count, list, table } from "./text.js";
 
@@ -142,23 +140,6 @@ function apart(group: readonly Measured[]): string {
     return [one.id, one.evaluates, one.printed, outcome, one.source];
   });
   return table(["case", "what", "stated", "the core", "source"], rows);
-}
-
-function perturbation(coreSources: URL): string {
-  const constants = constantsOf(coreSources);
-  const names = Object.entries(survivors);
-  return [
-    `\`pnpm perturb\` makes each of ${constants.length} numeric constants of the relations 1 % larger, one at a time, and asks every case and sweep.`,
-    `${names.length} changes are not noticed${names.length > 0 ? ":" : "."}`,
-    "",
-    list(names.map(([name, reason]) => `\`${name}\`: ${reason}`)),
-    "",
-    "Not taken for constants of a relation, each entry read: 0, 1 and 2; bounds on input; brackets, tolerances and sizes given to solvers; and",
-    "",
-    list(
-      Object.entries({ ...methodFiles, ...methodNames }).map(([name, reason]) => `\`${name}\`: ${reason}`),
-    ),
-  ].join("\n");
 }
 
 function unique<T>(values: readonly T[]): readonly T[] {

@@ -1,7 +1,9 @@
 /** The sweep: every relation over thousands of seeded points against vectors.py, which is written from the model with other libraries. */
 import { channelSweeps } from "./channel.js";
 import { columnSweeps } from "./column.js";
+import { compoundSweeps } from "./compound.js";
 import { driftSweeps } from "./drift.js";
+import { frictionSweeps } from "./friction.js";
 import { plainSweeps } from "./plain.js";
 import { resistanceSweeps } from "./resistance.js";
 import type { Row, Sweep } from "./sweep.js";
@@ -12,6 +14,8 @@ export const sweeps: readonly Sweep[] = [
   ...plainSweeps,
   ...channelSweeps,
   ...resistanceSweeps,
+  ...frictionSweeps,
+  ...compoundSweeps,
   ...columnSweeps,
   ...driftSweeps,
 ];
