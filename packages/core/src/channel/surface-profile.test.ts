@@ -71,14 +71,14 @@ describe("any river", () => {
   test("keeps its energy from point to point", () => {
     fc.assert(
       fc.property(rivers, (river) => {
-        const { points } = surfaceProfile(river);
+        const { points } = surfaceProfile({ ...river, pointsPerReach: 1001 });
         points.slice(1).forEach((point, i) => {
           // where depth changes by more between two points, or turns sharply near critical, the integral of the residual is too coarse to tell
           if (relative(point.depth, points[i]!.depth) > 0.03 || Math.abs(point.froude - 1) < 0.1) return;
           expect(Math.abs(point.residual)).toBeLessThan(1e-6 * point.specificEnergy);
         });
       }),
-      { seed: 1, numRuns: 150, endOnFailure: true },
+      { seed: 1, numRuns: 60, endOnFailure: true },
     );
   });
 
