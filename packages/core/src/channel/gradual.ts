@@ -5,6 +5,7 @@ import {
   type Metres,
   QuantityError,
   requirePositive,
+  requireWithin,
   standardGravity,
 } from "../units/index.js";
 import { carrying } from "./conveyance.js";
@@ -98,7 +99,7 @@ export type Control = { readonly depth: Metres } | "normal" | "critical";
 export function controlDepth(control: Control, flow: GradualFlow, side: string): number {
   if (control === "critical") return flow.critical;
   if (control !== "normal") {
-    requirePositive(`depth of the ${side} control`, control.depth, "m");
+    requireWithin(`depth of the ${side} control`, control.depth, Number.MIN_VALUE, flow.greatest, "m");
     return control.depth;
   }
   const [depth] = flow.normals;

@@ -1,6 +1,7 @@
 /** One unbroken piece of water surface in one reach, followed from its control: subcritical upstream, supercritical downstream. */
 
 import { type ChebyshevSum, chebyshevSum, findRoot } from "../numerics/index.js";
+import { QuantityError } from "../units/index.js";
 import type { GradualFlow } from "./gradual.js";
 
 export type Branch = "subcritical" | "supercritical";
@@ -61,6 +62,12 @@ export function surfaceCurve(flow: GradualFlow, start: number, branch: Branch, r
     s = to;
     step *= 2;
   }
+  if (!Number.isFinite(done))
+    throw new QuantityError(
+      "distance along the water surface",
+      "finite: its depths lie too many powers of ten apart",
+      done,
+    );
   const reached = done >= reach || course.end === "settles";
   const length = reached ? reach : done;
   const depthAt = (distance: number): number => {

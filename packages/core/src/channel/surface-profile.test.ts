@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { cubicMetresPerSecond, type Metres, metres, standardGravity } from "../units/index.js";
 import {
+  circularSection,
   criticalDepth,
   directStep,
   normalDepth,
@@ -312,6 +313,10 @@ describe("controls", () => {
     ],
     ["downstream control", { ...base, reaches: mild, upstream: { depth: metres(0.3) } }],
     ["downstream control", { ...base, reaches: [reach(100, 0)], downstream: "normal" }],
+    [
+      "depth of the downstream control",
+      { ...base, section: circularSection(metres(4)), reaches: mild, downstream: { depth: metres(5) } },
+    ],
     ["points in each reach", { ...base, reaches: mild, downstream: "normal", pointsPerReach: 1 }],
     ["slope", { ...base, reaches: [reach(100, 2)], downstream: "critical" }],
     ["discharge", { ...base, discharge: cubicMetresPerSecond(0), reaches: mild, downstream: "normal" }],
