@@ -6,6 +6,7 @@ import { driftEvaluations } from "./evaluations-drift.js";
 import { forceEvaluations } from "./evaluations-forces.js";
 import { lieEvaluations } from "./evaluations-lie.js";
 import { reachEvaluations } from "./evaluations-reach.js";
+import { resistanceEvaluations } from "./evaluations-resistance.js";
 import { statedEvaluations } from "./evaluations-stated.js";
 import { unsteadyEvaluations } from "./evaluations-unsteady.js";
 import { waterEvaluations } from "./evaluations-water.js";
@@ -18,6 +19,7 @@ export type Evaluation =
   | keyof typeof driftEvaluations
   | keyof typeof lieEvaluations
   | keyof typeof reachEvaluations
+  | keyof typeof resistanceEvaluations
   | keyof typeof statedEvaluations
   | keyof typeof unsteadyEvaluations;
 
@@ -29,6 +31,7 @@ export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number
   ...driftEvaluations,
   ...lieEvaluations,
   ...reachEvaluations,
+  ...resistanceEvaluations,
   ...statedEvaluations,
   ...unsteadyEvaluations,
 };
