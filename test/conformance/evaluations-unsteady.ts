@@ -13,6 +13,7 @@ import {
   metres,
   metresPerSecond,
   millimetres,
+  newtonsPerMetre,
   rig,
   type Sinker,
   seconds,
@@ -118,5 +119,9 @@ export const unsteadyEvaluations = {
   "added mass of a cylinder, g": (_: Inputs): number => 1e3 * addedMass(rod, water),
   "windage on a dry float, N": (i: Inputs): number =>
     floatKernel(raft, water).windageAt(number(i, "wind"), 0),
+  "film support of a float, N": (i: Inputs): number => {
+    const surfaceTension = newtonsPerMetre(number(i, "surfaceTension"));
+    return floatKernel({ ...raft, treatment: 1 }, { ...water, surfaceTension }).film;
+  },
   "drag coefficient of a float by default": (_: Inputs): number => raft.drag,
 } as const;

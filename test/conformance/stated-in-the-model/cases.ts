@@ -89,6 +89,15 @@ export const statedInTheModel: SourceCases = {
       locator: "definition of Darcy and Weisbach's f",
     },
     {
+      id: "film on a waterline of 120 mm",
+      evaluates: "film support of a float, N",
+      inputs: { surfaceTension: 0.07 },
+      printed: "0.0084",
+      tolerance: tight,
+      kind: "analytic",
+      locator: "surface tension times the waterline",
+    },
+    {
       id: "middle of a strip",
       evaluates: "middle of the first strip over its width",
       inputs: {},

@@ -98,6 +98,7 @@ def resistances(r):
             "transitional": -2 * u8 * log10(ks / (14.84 * R) + viscous),
             **{f"d{law}": conveyance_per_depth(speed, 5, y, S) for law, speed in speeds_of.items()},
             **{f"Q{law}": (5 * y * speed(R, S)).real for law, speed in speeds_of.items()},
+            "twoPoint": (at[1] + at[3]) / 2,
             "threePoint": (at[1] + 2 * at[2] + at[3]) / 4,
             "fivePoint": (at[0] + 3 * at[1] + 3 * at[2] + 2 * at[3] + at[4]) / 10,
             "surface": 0.85 * at[0],

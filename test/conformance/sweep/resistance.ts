@@ -64,10 +64,10 @@ export const resistanceSweeps: readonly Sweep[] = [
     tolerance: 1e-9,
   },
   {
-    relation: "mean of a vertical from three, five and one point",
+    relation: "mean of a vertical from two, three, five and one point",
     file: "resistance.csv",
     by,
-    outputs: ["threePoint", "fivePoint", "surface"],
+    outputs: ["twoPoint", "threePoint", "fivePoint", "surface"],
     evaluate: means,
     tolerance: 1e-9,
   },
@@ -98,6 +98,7 @@ function means(row: Row): Row {
   const [atSurface, at20, at60, at80, atBed] = u;
   if (!(atSurface && at20 && at60 && at80 && atBed)) throw new TypeError("five speeds are needed");
   return {
+    twoPoint: verticalMean({ method: "two-point", at20, at80 }).speed,
     threePoint: verticalMean({ method: "three-point", at20, at60, at80 }).speed,
     fivePoint: verticalMean({ method: "five-point", atSurface, at20, at60, at80, atBed }).speed,
     surface: verticalMean({ method: "surface", atSurface }).speed,
