@@ -8,6 +8,7 @@ import {
   buildDry,
   buildNymph,
   buildTippet,
+  cubicMetresPerSecond,
   cylinderDrag,
   drift,
   feet,
@@ -15,10 +16,13 @@ import {
   generalBox,
   inches,
   metres,
+  normalDepth,
   rankSetups,
   rig,
   seconds,
   settle,
+  surfaceProfile,
+  surveyedSection,
   waterColumn,
 } from "../src/index.js";
 import { exhaustiveAgreement } from "./exhaustive.js";
@@ -33,6 +37,23 @@ const made = rig(buildDry(generalBox.dries[1]!).body, {
   line: buildTippet(generalBox.tippets[3]!, inches(18)).body,
   sinker: buildNymph(nymph).body,
 });
+
+/** A bowl 20 m wide with stones on its bed, levelled at 60 stations. */
+const levelled = surveyedSection({
+  points: Array.from({ length: 60 }, (_, i) => ({
+    station: metres((20 * i) / 59),
+    elevation: metres(3 * (i / 29.5 - 1) ** 2 + 0.1 * Math.sin(2.5 * i)),
+  })),
+});
+const friction = { law: "manning", n: 0.035 } as const;
+const discharge = cubicMetresPerSecond(12);
+const pooled = {
+  section: levelled,
+  discharge,
+  reaches: [{ length: metres(500), slope: 0.004, friction }],
+  downstream: { depth: metres(2) },
+  pointsPerReach: 200,
+};
 
 /** √10 times as many dries and nymphs, told apart by a hair in their measured mass: 43,320 candidates. */
 const tenfold: Box = {
@@ -81,6 +102,18 @@ const tasks: readonly Task[] = [
     limit: "4 × the line above",
     calls: 1,
     run: () => rankSetups({ column, box: tenfold }),
+  },
+  {
+    name: "normal depth in a section levelled at 60 points",
+    limit: "20 µs",
+    calls: 1,
+    run: () => normalDepth({ section: levelled, friction, slope: 0.004 }, discharge),
+  },
+  {
+    name: "surface above a pool in the same section, 200 stations",
+    limit: "2 ms",
+    calls: 1,
+    run: () => surfaceProfile(pooled),
   },
 ];
 
