@@ -2,8 +2,9 @@
 
 import { execFileSync } from "node:child_process";
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { sources } from "@plumbdrift/core";
 import { describe, expect, test } from "vitest";
-import { here, printedBy, programsOf } from "./programs.js";
+import { here, printedBy, programsOf, textOf } from "./programs.js";
 
 const pages = [
   { page: "docs/model.md", sections: 8 },
@@ -15,6 +16,12 @@ describe.each(pages)("$page", ({ page, sections }) => {
 
   test("has a program for each of its sections", () => {
     expect(programs.length).toBeGreaterThanOrEqual(sections);
+  });
+
+  test("cites only sources that are on record", () => {
+    const cited = textOf(page).match(/\b[A-Z][A-Za-z]{2,}\d{3,4}\b/g) ?? [];
+    expect(cited.length).toBeGreaterThan(0);
+    expect(cited.filter((key) => !(key in sources))).toEqual([]);
   });
 
   test.each(programs.map((program, i) => ({ number: i + 1, program })))(

@@ -12,9 +12,14 @@ export interface Program {
 
 export const here: string = fileURLToPath(new URL(".", import.meta.url));
 
-/** Every program of a page, by its path from the top of the tree. Throws where a block of ts has no output right below it. */
+/** A page by its path from the top of the tree. */
+export function textOf(page: string): string {
+  return readFileSync(new URL(`../../${page}`, import.meta.url), "utf8");
+}
+
+/** Every program of a page. Throws where a block of ts has no output right below it. */
 export function programsOf(page: string): readonly Program[] {
-  const text = readFileSync(new URL(`../../${page}`, import.meta.url), "utf8");
+  const text = textOf(page);
   const found = [...text.matchAll(/^```ts\n(.*?)^```\n\n```text\n(.*?)^```$/gms)];
   const blocks = [...text.matchAll(/^```ts$/gm)].length;
   if (found.length !== blocks) throw new Error(`${page}: ${blocks} programs, ${found.length} with an output`);
