@@ -73,6 +73,13 @@ export function examplesOf(path: string): Record<string, { readonly value: Body 
   return document.paths[path].post.requestBody.content["application/json"].examples;
 }
 
+/** The paths of the fields that a body must have. */
+export function requiredOf(path: string): string[] {
+  const { $ref } = document.paths[path].post.requestBody.content["application/json"].schema;
+  const { required } = document.components.schemas[$ref.split("/").at(-1)];
+  return required.map((field: string) => `/${field}`);
+}
+
 export function exampleOf(path: string): Body {
   return structuredClone(Object.values(examplesOf(path))[0]?.value);
 }

@@ -18,7 +18,8 @@ describe.each(operations.map(({ id, path }) => [id, path] as const))("%s", (_id,
   const kinds = [
     ["that fit the schema", fits(published), 60],
     ["spoilt from the schema", spoilt(fits(published)), 60],
-    ["spoilt from the examples", spoilt(examples), 120],
+    // small bodies have no place that can be spoilt and still fit: some stay whole
+    ["spoilt from the examples", fc.oneof({ arbitrary: spoilt(examples), weight: 9 }, examples), 130],
   ] as const;
 
   test.each(kinds)("bodies %s", async (name, bodies, numRuns) => {

@@ -22,11 +22,22 @@ export function createApp(given: Engine = engine): Hono {
   );
   app.get("/openapi.json", serveDocument());
   const { readColumn, settleRig, driftRig, holdRig, rankSetups } = contract;
+  const { carryFlow, findDepth, readEnergy, jumpFlow, spreadFlow } = contract;
+  const { measureDischarge, fitRating, scaleStream, estimateResistance } = contract;
   app.post(readColumn.path, limited, compute(readColumn, given.readColumn));
   app.post(settleRig.path, limited, compute(settleRig, given.settleRig));
   app.post(driftRig.path, limited, compute(driftRig, given.driftRig));
   app.post(holdRig.path, limited, compute(holdRig, given.holdRig));
   app.post(rankSetups.path, limited, compute(rankSetups, given.rankSetups));
+  app.post(carryFlow.path, limited, compute(carryFlow, given.carryFlow));
+  app.post(findDepth.path, limited, compute(findDepth, given.findDepth));
+  app.post(readEnergy.path, limited, compute(readEnergy, given.readEnergy));
+  app.post(jumpFlow.path, limited, compute(jumpFlow, given.jumpFlow));
+  app.post(spreadFlow.path, limited, compute(spreadFlow, given.spreadFlow));
+  app.post(measureDischarge.path, limited, compute(measureDischarge, given.measureDischarge));
+  app.post(fitRating.path, limited, compute(fitRating, given.fitRating));
+  app.post(scaleStream.path, limited, compute(scaleStream, given.scaleStream));
+  app.post(estimateResistance.path, limited, compute(estimateResistance, given.estimateResistance));
 
   for (const { path } of contract.operations) app.all(path, (c) => wrongMethod(c, "POST"));
   for (const path of service) app.all(path, (c) => wrongMethod(c, "GET, HEAD"));

@@ -7,6 +7,7 @@ import {
   MAX_BODY_BYTES,
   nonFinite,
   type Operation,
+  within,
 } from "@plumbdrift/contract";
 import type { Context, Handler, MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
@@ -41,7 +42,11 @@ export function compute<Input, Result, A extends object>(
       return refuse(c, "invalid-request", detail, [...errors]);
     }
     const { input, units, wire } = decoding.body;
-    const { answer, grounds } = operation.encode(call(input), units, input);
+    const { answer, grounds } = operation.encode(
+      within(() => call(input), operation.places),
+      units,
+      input,
+    );
     const hash = await digest(`${operation.id} ${ENGINE_VERSION} ${canonical(wire)}`);
     const body = { ...answer, ...footingOf(grounds, units, hash) };
     const bad = nonFinite(body);

@@ -2,6 +2,7 @@
 
 import type * as contract from "@plumbdrift/contract";
 import * as core from "@plumbdrift/core";
+import { channels } from "./engine-channels.js";
 
 type Call<O> =
   O extends contract.Operation<infer Input, infer Result, infer _A> ? (input: Input) => Result : never;
@@ -12,6 +13,15 @@ export interface Engine {
   readonly driftRig: Call<typeof contract.driftRig>;
   readonly holdRig: Call<typeof contract.holdRig>;
   readonly rankSetups: Call<typeof contract.rankSetups>;
+  readonly carryFlow: Call<typeof contract.carryFlow>;
+  readonly findDepth: Call<typeof contract.findDepth>;
+  readonly readEnergy: Call<typeof contract.readEnergy>;
+  readonly jumpFlow: Call<typeof contract.jumpFlow>;
+  readonly spreadFlow: Call<typeof contract.spreadFlow>;
+  readonly measureDischarge: Call<typeof contract.measureDischarge>;
+  readonly fitRating: Call<typeof contract.fitRating>;
+  readonly scaleStream: Call<typeof contract.scaleStream>;
+  readonly estimateResistance: Call<typeof contract.estimateResistance>;
 }
 
 export const engine: Engine = {
@@ -25,4 +35,5 @@ export const engine: Engine = {
   holdRig: ({ rig, observation, options }) => core.hold(rig, core.waterColumn(observation), options),
   rankSetups: ({ observation, ...stop }) =>
     core.rankSetups({ ...stop, column: core.waterColumn(observation) }),
+  ...channels,
 };

@@ -15,6 +15,6 @@ export {
 } from "./problems.js";
 export { type Dimension, dimensions, fromSi, toSi, type Unit, type Units } from "./quantity/units.js";
 export type { Said } from "./quantity/wire.js";
-export { problemOf, RefusedError } from "./refusal.js";
+export { problemOf, RefusedError, within } from "./refusal.js";
 export { nearest } from "./spelling.js";
 export { CONTRACT_VERSION, ENGINE_VERSION } from "./version.js";

@@ -6,6 +6,7 @@ import type { Footing } from "./answer.js";
 import { type Decoding, decodeBody } from "./quantity/decode.js";
 import type { Units } from "./quantity/units.js";
 import type { Decoded } from "./quantity/wire.js";
+import type { Places } from "./refusal.js";
 
 export interface Example {
   readonly summary: string;
@@ -27,6 +28,8 @@ export interface Described {
   readonly request: z.ZodType;
   readonly response: z.ZodType;
   readonly examples: Readonly<Record<string, Example>>;
+  /** Where the body says the quantities that the core names; those of a body with water unless given. */
+  readonly places?: Places;
 }
 
 export interface Operation<Input, Result, A> extends Described {

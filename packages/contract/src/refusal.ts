@@ -34,20 +34,52 @@ export function at<T>(path: string, build: () => T): T {
     return build();
   } catch (error) {
     if (!(error instanceof QuantityError)) throw error;
-    const inside = placesInside.find(([start]) => error.quantity.startsWith(start))?.[1] ?? "";
-    const field = fieldOf(error, path + inside);
-    throw new RefusedError("impossible", detailOf(error, field), field);
+    throw refusedAt(path + placeIn(placesInside, error), error);
   }
 }
 
+/** How the name of a quantity starts, and where a body says it. `#` stands for a number counted from 1 in the name, from 0 in the path. */
+export type Places = readonly (readonly [start: string, path: string])[];
+
+/** Runs the core; what it refuses is laid where `places` say. */
+export function within<T>(call: () => T, places: Places = waterPlaces): T {
+  try {
+    return call();
+  } catch (error) {
+    if (!(error instanceof QuantityError)) throw error;
+    throw refusedAt(placeIn(places, error), error);
+  }
+}
+
+function refusedAt(path: string, error: QuantityError): RefusedError {
+  const field = fieldOf(error, path);
+  return new RefusedError("impossible", detailOf(error, field), field);
+}
+
+function placeIn(places: Places, { quantity }: QuantityError): string {
+  for (const [start, path] of places) {
+    const found = new RegExp(`^${start.replace("#", "(\\d+)")}`).exec(quantity);
+    if (found) return path.replace("#", String(Number(found[1]) - 1));
+  }
+  return "";
+}
+
 /** Where a part says the quantities that its builder names. */
-const placesInside: readonly (readonly [start: string, path: string])[] = [
+const placesInside: Places = [
   ["hook size", "/size"],
   ["bead diameter on", "/bead/diameter"],
+  ["station of point #", "/points/#/station"],
+  ["elevation of point #", "/points/#/elevation"],
+  ["rise to point #", "/points/#"],
+  ["point #", "/points/#"],
+  ["survey", "/points"],
+  ["Manning n of zone #", "/zones/#/manning"],
+  ["station of zone #", "/zones/#/from"],
+  ["stations of the ineffective ends", "/ineffective"],
 ];
 
-/** Where the quantities that the core names are said in a body. */
-const places: readonly (readonly [start: string, path: string])[] = [
+/** Where the quantities that the core names are said in a body with water. */
+const waterPlaces: Places = [
   ["surface speed of the", "/water/depth"],
   ["surface speed", "/water/surfaceSpeed"],
   ["speed of the timed floats", "/water/timedFloats"],
@@ -73,9 +105,7 @@ const places: readonly (readonly [start: string, path: string])[] = [
 export function problemOf(error: unknown): Problem | undefined {
   if (error instanceof RefusedError) return problem(error.code, error.message, { errors: [...error.errors] });
   if (!(error instanceof QuantityError)) return undefined;
-  const path = places.find(([start]) => error.quantity.startsWith(start))?.[1] ?? "";
-  const field = fieldOf(error, path);
-  return problem("impossible", detailOf(error, field), { errors: [field] });
+  return problemOf(refusedAt(placeIn(waterPlaces, error), error));
 }
 
 function detailOf({ quantity, expected }: QuantityError, { received }: FieldError): string {

@@ -35,6 +35,7 @@ describe("unitNamed", () => {
     ["inches", "in"],
     ["meters", "m"],
     ["°F", "degF"],
+    ["cfs", "ft3/s"],
     ["fathoms", undefined],
     ["", undefined],
     ["constructor", undefined],

@@ -48,6 +48,13 @@ const everydayNames: Readonly<Partial<Record<Unit, string>>> = {
   lbf: "lb lbs pound pounds",
   degC: "c °c celsius",
   degF: "f °f fahrenheit",
+  m2: "m²",
+  ft2: "ft²",
+  m3: "m³",
+  ft3: "ft³",
+  "m3/s": "m³/s cumecs",
+  "L/s": "lps litres/s liters/s",
+  "ft3/s": "ft³/s cfs cusecs",
 };
 
 /** The symbol of a unit by its everyday name, or nothing. */

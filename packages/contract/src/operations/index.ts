@@ -1,13 +1,52 @@
 /** Every computation the API offers, in the order the document lists them. */
 import type { Described } from "../operation.js";
+import { carryFlow } from "./carry-flow.js";
 import { driftRig } from "./drift-rig.js";
+import { estimateResistance } from "./estimate-resistance.js";
+import { findDepth } from "./find-depth.js";
+import { fitRating } from "./fit-rating.js";
 import { holdRig } from "./hold-rig.js";
+import { jumpFlow } from "./jump-flow.js";
+import { measureDischarge } from "./measure-discharge.js";
 import { rankSetups } from "./rank-setups.js";
 import { readColumn } from "./read-column.js";
+import { readEnergy } from "./read-energy.js";
+import { scaleStream } from "./scale-stream.js";
 import { settleRig } from "./settle-rig.js";
+import { spreadFlow } from "./spread-flow.js";
 
 export type { RankSetupsResponse } from "./rank-setups.js";
 export type { ReadColumnResponse } from "./read-column.js";
-export { driftRig, holdRig, rankSetups, readColumn, settleRig };
+export {
+  carryFlow,
+  driftRig,
+  estimateResistance,
+  findDepth,
+  fitRating,
+  holdRig,
+  jumpFlow,
+  measureDischarge,
+  rankSetups,
+  readColumn,
+  readEnergy,
+  scaleStream,
+  settleRig,
+  spreadFlow,
+};
 
-export const operations: readonly Described[] = [readColumn, settleRig, driftRig, holdRig, rankSetups];
+export const operations: readonly Described[] = [
+  readColumn,
+  settleRig,
+  driftRig,
+  holdRig,
+  rankSetups,
+  carryFlow,
+  findDepth,
+  readEnergy,
+  jumpFlow,
+  spreadFlow,
+  measureDischarge,
+  fitRating,
+  scaleStream,
+  estimateResistance,
+];

@@ -43,7 +43,11 @@ export const quantitySchemas: { readonly [D in Dimension]: Strict<Said<D>> } = {
   angle: component("angle", "Angle", "deg"),
   density: component("density", "Density", "kg/m3"),
   rate: component("rate", "Rate", "1/s"),
+  area: component("area", "Area", "m2"),
   volume: component("volume", "Volume", "mm3"),
+  discharge: component("discharge", "Discharge", "m3/s"),
+  stress: component("stress", "Stress", "Pa"),
+  power: component("power", "Power", "W"),
 };
 
 /** A field that holds a quantity: what it means, from `min` to `max` where it has a range, and the SI unit it is best said in. */

@@ -18,10 +18,22 @@ describe("units", () => {
     ["angle", 180, "deg", Math.PI],
     ["time", 1.5, "min", 90],
     ["volume", 1e9, "mm3", 1],
+    ["area", 1, "ft2", 0.09290304],
+    ["volume", 1, "ft3", 0.028316846592],
+    ["discharge", 1000, "L/s", 1],
+    ["discharge", 1, "ft3/s", 0.028316846592],
   ] as const)("%s: %d %s is %d in SI", (dimension, value, unit, si) => {
     expect(Math.abs(toSi(dimension, value, unit) - si)).toBeLessThanOrEqual(
       1e-15 * Math.max(1, Math.abs(si)),
     );
+  });
+
+  // As tables of conversion factors print them (NIST SP 811, app. B.8), from memory.
+  test.each([
+    ["stress", "lbf/ft2", 47.88026],
+    ["power", "hp", 745.6999],
+  ] as const)("%s: 1 %s is %d in SI, to the printed digits", (dimension, unit, si) => {
+    expect(Math.abs(toSi(dimension, 1, unit) / si - 1)).toBeLessThan(1e-7);
   });
 
   test.each(all)("%s goes there and back", (dimension) => {

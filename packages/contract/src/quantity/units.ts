@@ -3,9 +3,12 @@
 import {
   type Celsius,
   type CubicMetres,
+  type CubicMetresPerSecond,
   celsius,
   centimetres,
+  cubicFeetPerSecond,
   cubicMetres,
+  cubicMetresPerSecond,
   cubicMillimetres,
   degrees,
   fahrenheit,
@@ -27,13 +30,19 @@ import {
   millinewtons,
   type Newtons,
   newtons,
+  type Pascals,
   type PerSecond,
+  pascals,
   perSecond,
   poundsForce,
   type Radians,
   radians,
   type Seconds,
+  type SquareMetres,
   seconds,
+  squareMetres,
+  type Watts,
+  watts,
 } from "@plumbdrift/core";
 
 /** Each unit with the constructor of the SI number that a value in it is. */
@@ -50,8 +59,15 @@ export interface Dimensions {
   readonly angle: In<"deg" | "rad", Radians>;
   readonly density: In<"kg/m3", KilogramsPerCubicMetre>;
   readonly rate: In<"1/s", PerSecond>;
-  readonly volume: In<"mm3" | "m3", CubicMetres>;
+  readonly area: In<"m2" | "ft2", SquareMetres>;
+  readonly volume: In<"mm3" | "m3" | "ft3", CubicMetres>;
+  readonly discharge: In<"m3/s" | "L/s" | "ft3/s", CubicMetresPerSecond>;
+  readonly stress: In<"Pa" | "lbf/ft2", Pascals>;
+  readonly power: In<"W" | "hp", Watts>;
 }
+
+const foot = 0.3048;
+const poundForce = 0.45359237 * 9.80665;
 
 export const dimensions: Dimensions = {
   length: { m: metres, cm: centimetres, mm: millimetres, ft: feet, in: inches },
@@ -70,7 +86,16 @@ export const dimensions: Dimensions = {
   angle: { deg: degrees, rad: radians },
   density: { "kg/m3": kilogramsPerCubicMetre },
   rate: { "1/s": perSecond },
-  volume: { mm3: cubicMillimetres, m3: cubicMetres },
+  area: { m2: squareMetres, ft2: (value) => squareMetres(value * foot ** 2) },
+  volume: { mm3: cubicMillimetres, m3: cubicMetres, ft3: (value) => cubicMetres(value * foot ** 3) },
+  discharge: {
+    "m3/s": cubicMetresPerSecond,
+    "L/s": (value) => cubicMetresPerSecond(value / 1000),
+    "ft3/s": cubicFeetPerSecond,
+  },
+  stress: { Pa: pascals, "lbf/ft2": (value) => pascals((value * poundForce) / foot ** 2) },
+  // a horsepower is 550 foot-pounds of force a second
+  power: { W: watts, hp: (value) => watts(value * 550 * foot * poundForce) },
 };
 
 export type Dimension = keyof Dimensions;
@@ -88,6 +113,11 @@ const usUnits: Readonly<Record<string, Unit>> = {
   g: "gr",
   N: "lbf",
   degC: "degF",
+  m2: "ft2",
+  m3: "ft3",
+  "m3/s": "ft3/s",
+  Pa: "lbf/ft2",
+  W: "hp",
 };
 
 /** The unit that a system says in place of an SI unit. */

@@ -1,0 +1,225 @@
+/** Channels that cannot be read or cannot be. */
+
+import type { Body } from "../api.js";
+import type { Hostile } from "./row.js";
+
+const m = (value: number) => ({ value, unit: "m" });
+const point = (station: number, elevation: number) => ({ station: m(station), elevation: m(elevation) });
+const surveyed = (...points: Body[]) => ({ shape: "surveyed", points });
+
+const row = (
+  name: string,
+  change: (body: Body) => void,
+  status: 400 | 422,
+  path: string,
+  expected: string,
+  suggestion?: string,
+): Hostile => ({ name, change, status, path, expected, ...(suggestion === undefined ? {} : { suggestion }) });
+
+const ofSections: readonly Hostile[] = [
+  row(
+    "a misspelt shape",
+    (b) => (b.section = { shape: "rectangle" }),
+    400,
+    "/section/shape",
+    "one of rectangular",
+  ),
+  row("no shape", (b) => (b.section = {}), 400, "/section/shape", "one of rectangular"),
+  row(
+    "a pipe with a width",
+    (b) => (b.section = { shape: "circular", diameter: m(1), width: m(1) }),
+    400,
+    "/section/width",
+    "a known key: shape, diameter",
+  ),
+  row(
+    "a width of nothing",
+    (b) => (b.section = { shape: "rectangular", width: m(0) }),
+    400,
+    "/section/width",
+    "from 0.001 to 10000 m",
+  ),
+  row(
+    "more points than a survey may have",
+    (b) => (b.section = surveyed(...Array.from({ length: 301 }, (_, i) => point(i, Math.abs(i - 150))))),
+    400,
+    "/section/points",
+    "at most 300 items",
+  ),
+  row(
+    "stations that go back",
+    (b) => (b.section = surveyed(point(0, 2), point(4, 0), point(3, 1), point(6, 2))),
+    422,
+    "/section/points/2/station",
+    "at least 4 m, that of the point before",
+  ),
+  row(
+    "a survey without banks",
+    (b) => (b.section = surveyed(point(0, 0), point(4, 1))),
+    422,
+    "/section/points/0/elevation",
+    "above 0 m, the lowest",
+  ),
+];
+
+const ofChannels: readonly Hostile[] = [
+  row("a misspelt law", (b) => (b.friction = { law: "maning", n: 0.03 }), 400, "/friction/law", "manning"),
+  row("a slope of a cliff", (b) => (b.slope = 2), 400, "/slope", "at most 0.5"),
+  row("a slope with a unit", (b) => (b.slope = { value: 1, unit: "m" }), 400, "/slope", "a number"),
+  row(
+    "zones where there are none",
+    (b) => {
+      b.section = { shape: "rectangular", width: m(3) };
+      b.friction = { law: "manning-zones", method: "divided" };
+    },
+    422,
+    "/section",
+    "surveyed, with zones of roughness",
+  ),
+];
+
+const ofDischarges: readonly Hostile[] = [
+  row(
+    "a discharge in gallons",
+    (b) => (b.discharge = { value: 3, unit: "gal" }),
+    400,
+    "/discharge/unit",
+    "m3/s, L/s, ft3/s",
+  ),
+  row(
+    "a discharge by its everyday name",
+    (b) => (b.discharge = { value: 3, unit: "cfs" }),
+    400,
+    "/discharge/unit",
+    "m3/s, L/s, ft3/s",
+    'did you mean "ft3/s"?',
+  ),
+  row(
+    "a discharge of nothing",
+    (b) => (b.discharge = { value: 0, unit: "m3/s" }),
+    400,
+    "/discharge",
+    "from 0.000001 to 1000000 m3/s",
+  ),
+];
+
+const own: Readonly<Record<string, readonly Hostile[]>> = {
+  carryFlow: [
+    ...ofSections,
+    ...ofChannels,
+    row(
+      "deeper than the pipe",
+      (b) => {
+        b.section = { shape: "circular", diameter: m(1) };
+        b.depth = m(1.5);
+      },
+      422,
+      "/depth",
+      "at most 1 m, the diameter",
+    ),
+    row("uniform flow on a level bed", (b) => (b.slope = 0), 422, "/slope", "above 0"),
+    row(
+      "a bed rougher than the water is deep",
+      (b) => {
+        b.friction = { law: "rough", roughness: m(10) };
+        b.depth = m(0.01);
+      },
+      422,
+      "/friction",
+      "above 0 m/s",
+    ),
+  ],
+  findDepth: [...ofSections, ...ofChannels, ...ofDischarges],
+  spreadFlow: [...ofSections, ...ofChannels, ...ofDischarges],
+  readEnergy: [...ofSections, ...ofDischarges],
+  jumpFlow: [
+    ...ofSections,
+    ...ofDischarges,
+    row(
+      "water above the survey",
+      (b) => {
+        b.section = surveyed(point(0, 1), point(2, 0), point(4, 1));
+        b.before = m(1.5);
+      },
+      422,
+      "/before",
+      "the lower end of the survey",
+    ),
+  ],
+  measureDischarge: [
+    row("two verticals", (b) => b.verticals.splice(2), 400, "/verticals", "at least 3 items"),
+    row(
+      "too many verticals",
+      (b) => (b.verticals = Array(201).fill(b.verticals[0])),
+      400,
+      "/verticals",
+      "at most 200",
+    ),
+    row(
+      "a dry section",
+      (b) => {
+        for (const vertical of b.verticals) vertical.depth = m(0);
+      },
+      422,
+      "/verticals",
+      "in one of them",
+    ),
+    row(
+      "the triangle rule at a wet edge",
+      (b) => {
+        b.method = "mid-section, triangle";
+        b.verticals[0].depth = m(0.4);
+      },
+      422,
+      "/verticals",
+      "0 m",
+    ),
+    row(
+      "an uncertainty that nobody stated",
+      (b) => delete b.uncertainty.meter,
+      400,
+      "/uncertainty/meter",
+      "a number",
+    ),
+  ],
+  fitRating: [
+    row(
+      "a bracket that falls",
+      (b) => (b.zeroFlow = { kind: "between", from: m(0.3), to: m(0) }),
+      422,
+      "/zeroFlow",
+      "rising",
+    ),
+    row(
+      "an uncertainty for one gauging only",
+      (b) => (b.gaugings[0].uncertainty = 0.1),
+      422,
+      "/gaugings",
+      "for all or for none",
+    ),
+    row("too many stages", (b) => (b.stages = Array(201).fill(m(1))), 400, "/stages", "at most 200 items"),
+  ],
+  scaleStream: [
+    row(
+      "published exponents through three measurements",
+      (b) => {
+        b.exponents = "downstream";
+        b.measurements = Array(3).fill(b.measurements[0]);
+      },
+      422,
+      "/exponents",
+      "nothing, or one measurement",
+    ),
+    row("no discharge", (b) => (b.discharges = []), 400, "/discharges", "at least 1 items"),
+  ],
+  estimateResistance: [
+    row("a description that is no row of the table", (b) => (b.chow = "rocky"), 400, "/chow", "one of clean"),
+    row("a stone size as a number", (b) => (b.d84 = 180), 400, "/d84", "a length such as"),
+  ],
+};
+
+export function inChannel(id: string): readonly Hostile[] {
+  const rows = own[id];
+  if (rows === undefined) throw new Error(`no hostile input for ${id}`);
+  return rows;
+}
