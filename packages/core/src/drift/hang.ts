@@ -102,7 +102,7 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
   const top: TopOfLine = { height: 0, tow: 0, load: 0 };
 
   // State: height z, tension components Tx and Tz, and x. dr/ds = T/|T|, dT/ds = −f.
-  function slope(y: Float64Array, k: Float64Array): void {
+  function slope(y: Float64Array, k: Float64Array, at: number): void {
     const Tx = y[1]!;
     const Tz = y[2]!;
     const square = Tx * Tx + Tz * Tz;
@@ -114,10 +114,10 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
     const along = w * tx;
     const fn = piece.normal(Math.abs(across)) * across;
     const ft = piece.tangential * Math.abs(along) * along;
-    k[0] = tz;
-    k[1] = -fn * tz - ft * tx;
-    k[2] = fn * tx - ft * tz + piece.weight;
-    k[3] = tx;
+    k[at] = tz;
+    k[at + 1] = -fn * tz - ft * tx;
+    k[at + 2] = fn * tx - ft * tz + piece.weight;
+    k[at + 3] = tx;
   }
   function norm(y: Float64Array, error: Float64Array): number {
     const T = Math.sqrt(y[1]! * y[1]! + y[2]! * y[2]!) + 1e-300;

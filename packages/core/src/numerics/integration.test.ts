@@ -12,9 +12,9 @@ function carried(
   kink?: (y: Float64Array) => number,
 ) {
   let evaluations = 0;
-  const counted: Slope = (y, out) => {
+  const counted: Slope = (y, out, at) => {
     evaluations++;
-    slope(y, out);
+    slope(y, out, at);
   };
   integrator(counted, largest, kink).advance(from, span, tolerance);
   return { y: [...from], evaluations };
@@ -22,26 +22,27 @@ function carried(
 
 describe("closed forms to near the tolerance", () => {
   test("growth: e^s", () => {
-    const { y, evaluations } = carried((q, out) => out.set([q[0]!, 0, 0, 0]), state(1), 3);
+    const { y, evaluations } = carried((q, out, at) => out.set([q[0]!, 0, 0, 0], at), state(1), 3);
     expect(Math.abs(y[0]! / Math.exp(3) - 1)).toBeLessThan(1e-11);
     expect(evaluations).toBeLessThan(500);
   });
 
   test("an oscillator over two turns: cos and −sin, energy kept", () => {
-    const { y } = carried((q, out) => out.set([q[1]!, -q[0]!, 0, 0]), state(1, 0), 4 * Math.PI);
+    const { y } = carried((q, out, at) => out.set([q[1]!, -q[0]!, 0, 0], at), state(1, 0), 4 * Math.PI);
     expect(Math.abs(y[0]! - 1)).toBeLessThan(1e-10);
     expect(Math.abs(y[1]!)).toBeLessThan(1e-10);
   });
 
   test("a fast decay towards a slow one: λ = 200", () => {
     // y' = −200 (y − cos s) − sin s has the solution cos s from y = 1; s is the second component
-    const slope: Slope = (q, out) => out.set([-200 * (q[0]! - Math.cos(q[1]!)) - Math.sin(q[1]!), 1, 0, 0]);
+    const slope: Slope = (q, out, at) =>
+      out.set([-200 * (q[0]! - Math.cos(q[1]!)) - Math.sin(q[1]!), 1, 0, 0], at);
     const { y } = carried(slope, state(1, 0), 2, 1e-10);
     expect(Math.abs(y[0]! - Math.cos(2))).toBeLessThan(1e-8);
   });
 
   test("a kink, |s − 0.3|: exact, and with less work when told of it", () => {
-    const slope: Slope = (q, out) => out.set([Math.abs(q[1]! - 0.3), 1, 0, 0]);
+    const slope: Slope = (q, out, at) => out.set([Math.abs(q[1]! - 0.3), 1, 0, 0], at);
     const blind = carried(slope, state(0, 0), 1, 1e-12);
     const told = carried(slope, state(0, 0), 1, 1e-12, (q) => 0.3 - q[1]!);
     for (const { y } of [blind, told]) expect(Math.abs(y[0]! - (0.3 ** 2 + 0.7 ** 2) / 2)).toBeLessThan(1e-9);
@@ -49,7 +50,7 @@ describe("closed forms to near the tolerance", () => {
   });
 
   test("a jump of the slope is passed", () => {
-    const slope: Slope = (q, out) => out.set([q[1]! < 0.3 ? 1 : -2, 1, 0, 0]);
+    const slope: Slope = (q, out, at) => out.set([q[1]! < 0.3 ? 1 : -2, 1, 0, 0], at);
     expect(Math.abs(carried(slope, state(0, 0), 1, 1e-10).y[0]! - (0.3 - 1.4))).toBeLessThan(1e-8);
   });
 });
@@ -57,7 +58,7 @@ describe("closed forms to near the tolerance", () => {
 test("one step has an error of order 9: halving it gains about 2^9", () => {
   const error = (step: number) => {
     const y = state(1);
-    integrator((q, out) => out.set([q[0]!, 0, 0, 0]), largest).advance(y, step, 1e9);
+    integrator((q, out, at) => out.set([q[0]!, 0, 0, 0], at), largest).advance(y, step, 1e9);
     return Math.abs(y[0]! - Math.exp(step));
   };
   expect(Math.log2(error(1) / error(0.5))).toBeGreaterThan(8.5);
@@ -66,7 +67,8 @@ test("one step has an error of order 9: halving it gains about 2^9", () => {
 test("a tighter tolerance gives a smaller error", () => {
   const error = (tolerance: number) =>
     Math.abs(
-      carried((q, out) => out.set([q[1]!, -q[0]!, 0, 0]), state(1, 0), 20, tolerance).y[0]! - Math.cos(20),
+      carried((q, out, at) => out.set([q[1]!, -q[0]!, 0, 0], at), state(1, 0), 20, tolerance).y[0]! -
+        Math.cos(20),
     );
   expect(error(1e-9)).toBeLessThan(error(1e-4));
   expect(error(1e-12)).toBeLessThan(1e-9);
@@ -82,7 +84,7 @@ describe("the span", () => {
   });
 
   test("in two parts gives the same as in one", () => {
-    const slope: Slope = (q, out) => out.set([Math.cos(q[1]!) * q[0]!, 1, 0, 0]);
+    const slope: Slope = (q, out, at) => out.set([Math.cos(q[1]!) * q[0]!, 1, 0, 0], at);
     const y = state(1, 0);
     const carrier = integrator(slope, largest);
     carrier.advance(y, 0.7, 1e-12);
@@ -99,7 +101,7 @@ test("a slope that is not finite is refused, and does not run for ever", () => {
 
 test("a slope without bound at one point is passed, and does not run for ever", () => {
   // d√s = 1/(2√s): from 0 the slope is without bound, but the integral is not
-  const slope: Slope = (q, out) => out.set([0.5 / Math.sqrt(Math.abs(q[1]! - 0.25) + 1e-9), 1, 0, 0]);
+  const slope: Slope = (q, out, at) => out.set([0.5 / Math.sqrt(Math.abs(q[1]! - 0.25) + 1e-9), 1, 0, 0], at);
   const { y, evaluations } = carried(slope, state(0, 0), 1, 1e-9);
   const arc = (x: number) => Math.sqrt(x + 1e-9) - Math.sqrt(1e-9);
   expect(Math.abs(y[0]! - arc(0.25) - arc(0.75))).toBeLessThan(1e-6);

@@ -11,22 +11,22 @@ export function rungeKutta(slope: Slope): (y: Float64Array, span: number, steps:
   return (y, span, steps) => {
     const h = span / steps;
     for (let step = 0; step < steps; step++) {
-      slope(y, k);
+      slope(y, k, 0);
       for (let i = 0; i < 4; i++) {
         sum[i] = k[i]!;
         at[i] = y[i]! + 0.5 * h * k[i]!;
       }
-      slope(at, k);
+      slope(at, k, 0);
       for (let i = 0; i < 4; i++) {
         sum[i] = sum[i]! + 2 * k[i]!;
         at[i] = y[i]! + 0.5 * h * k[i]!;
       }
-      slope(at, k);
+      slope(at, k, 0);
       for (let i = 0; i < 4; i++) {
         sum[i] = sum[i]! + 2 * k[i]!;
         at[i] = y[i]! + h * k[i]!;
       }
-      slope(at, k);
+      slope(at, k, 0);
       for (let i = 0; i < 4; i++) y[i] = y[i]! + (h / 6) * (sum[i]! + k[i]!);
     }
   };
