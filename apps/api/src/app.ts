@@ -22,7 +22,7 @@ export function createApp(given: Engine = engine): Hono {
   );
   app.get("/openapi.json", serveDocument());
   const { readColumn, settleRig, driftRig, holdRig, rankSetups } = contract;
-  const { carryFlow, findDepth, readEnergy, jumpFlow, spreadFlow } = contract;
+  const { carryFlow, findDepth, readEnergy, jumpFlow, traceSurface, spreadFlow } = contract;
   const { measureDischarge, fitRating, scaleStream, estimateResistance } = contract;
   app.post(readColumn.path, limited, compute(readColumn, given.readColumn));
   app.post(settleRig.path, limited, compute(settleRig, given.settleRig));
@@ -33,6 +33,7 @@ export function createApp(given: Engine = engine): Hono {
   app.post(findDepth.path, limited, compute(findDepth, given.findDepth));
   app.post(readEnergy.path, limited, compute(readEnergy, given.readEnergy));
   app.post(jumpFlow.path, limited, compute(jumpFlow, given.jumpFlow));
+  app.post(traceSurface.path, limited, compute(traceSurface, given.traceSurface));
   app.post(spreadFlow.path, limited, compute(spreadFlow, given.spreadFlow));
   app.post(measureDischarge.path, limited, compute(measureDischarge, given.measureDischarge));
   app.post(fitRating.path, limited, compute(fitRating, given.fitRating));

@@ -9,6 +9,7 @@ type Channels = Pick<
   | "findDepth"
   | "readEnergy"
   | "jumpFlow"
+  | "traceSurface"
   | "spreadFlow"
   | "measureDischarge"
   | "fitRating"
@@ -62,6 +63,11 @@ export const channels: Channels = {
     };
   },
   jumpFlow: ({ flow, before, water }) => core.hydraulicJump(flow, before, water.density),
+  traceSurface: ({ river }) => {
+    const critical = core.criticalDepth(river);
+    if (critical.kind !== "found") return critical;
+    return { kind: "traced", ...core.surfaceProfile(river) };
+  },
   spreadFlow: ({ discharge, lanes, ...channel }) => core.lateralFlow(channel, discharge, lanes),
   measureDischarge: ({ verticals, method, uncertainty }) => {
     const measured =

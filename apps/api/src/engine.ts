@@ -17,6 +17,7 @@ export interface Engine {
   readonly findDepth: Call<typeof contract.findDepth>;
   readonly readEnergy: Call<typeof contract.readEnergy>;
   readonly jumpFlow: Call<typeof contract.jumpFlow>;
+  readonly traceSurface: Call<typeof contract.traceSurface>;
   readonly spreadFlow: Call<typeof contract.spreadFlow>;
   readonly measureDischarge: Call<typeof contract.measureDischarge>;
   readonly fitRating: Call<typeof contract.fitRating>;

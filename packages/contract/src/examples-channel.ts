@@ -97,6 +97,45 @@ export const jumpExamples: Examples = {
   },
 };
 
+export const surfaceExamples: Examples = {
+  gate: {
+    summary: "Water shoots from a gate onto a mild reach and jumps before a weir",
+    value: {
+      section: { shape: "rectangular", width: m(5) },
+      discharge: cumecs(10),
+      reaches: [{ length: m(200), slope: 0.001, friction: { law: "manning", n: 0.02 } }],
+      upstream: { at: "depth", depth: m(0.3) },
+      downstream: { at: "depth", depth: m(1.4) },
+      pointsPerReach: 21,
+    },
+  },
+  riffleToPool: {
+    summary: "A run, a steep riffle and a pool",
+    value: {
+      section: ditch,
+      discharge: cfs(150),
+      reaches: [
+        { length: ft(600), slope: 0.001, friction: gravel },
+        { length: ft(120), slope: 0.03, friction: gravel },
+        { length: ft(400), slope: 0.0005, friction: gravel },
+      ],
+      downstream: { at: "normal" },
+      pointsPerReach: 9,
+      units: "us",
+    },
+  },
+  tooMuch: {
+    summary: "More than the surveyed riffle passes: an answer, not an error",
+    value: {
+      section: riffle,
+      discharge: cfs(9000),
+      reaches: [{ length: ft(100), slope: 0.01, friction: zoned }],
+      upstream: { at: "critical" },
+      units: "us",
+    },
+  },
+};
+
 export const laneExamples: Examples = {
   riffle: {
     summary: "Lanes across a surveyed riffle",

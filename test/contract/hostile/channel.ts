@@ -146,6 +146,67 @@ const own: Readonly<Record<string, readonly Hostile[]>> = {
       "the lower end of the survey",
     ),
   ],
+  traceSurface: [
+    ...ofSections,
+    ...ofDischarges,
+    row("no reach", (b) => (b.reaches = []), 400, "/reaches", "at least 1 items"),
+    row(
+      "too many reaches",
+      (b) => (b.reaches = Array(21).fill(b.reaches[0])),
+      400,
+      "/reaches",
+      "at most 20 items",
+    ),
+    row(
+      "more points than one call may ask for",
+      (b) => {
+        b.reaches = Array(20).fill(b.reaches[0]);
+        b.pointsPerReach = 101;
+      },
+      422,
+      "/pointsPerReach",
+      "at most 2000 points",
+    ),
+    row(
+      "a misspelt control",
+      (b) => (b.upstream = { at: "normel" }),
+      400,
+      "/upstream/at",
+      "one of depth",
+      'did you mean "normal"?',
+    ),
+    row(
+      "a gate above critical depth",
+      (b) => (b.upstream.depth = m(1)),
+      422,
+      "/upstream",
+      "at most critical",
+    ),
+    row(
+      "a weir below critical depth",
+      (b) => (b.downstream.depth = m(0.5)),
+      422,
+      "/downstream",
+      "at least critical",
+    ),
+    row(
+      "no control at all",
+      (b) => delete b.upstream && delete b.downstream,
+      422,
+      "/upstream",
+      "nothing holds the water",
+    ),
+    row(
+      "uniform water on a level bed",
+      (b) => {
+        b.reaches[0].slope = 0;
+        b.downstream = { at: "normal" };
+      },
+      422,
+      "/downstream",
+      "there is no normal depth",
+    ),
+  ],
   measureDischarge: [
     row("two verticals", (b) => b.verticals.splice(2), 400, "/verticals", "at least 3 items"),
     row(

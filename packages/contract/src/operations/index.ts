@@ -14,6 +14,7 @@ import { readEnergy } from "./read-energy.js";
 import { scaleStream } from "./scale-stream.js";
 import { settleRig } from "./settle-rig.js";
 import { spreadFlow } from "./spread-flow.js";
+import { traceSurface } from "./trace-surface.js";
 
 export type { RankSetupsResponse } from "./rank-setups.js";
 export type { ReadColumnResponse } from "./read-column.js";
@@ -32,6 +33,7 @@ export {
   scaleStream,
   settleRig,
   spreadFlow,
+  traceSurface,
 };
 
 export const operations: readonly Described[] = [
@@ -44,6 +46,7 @@ export const operations: readonly Described[] = [
   findDepth,
   readEnergy,
   jumpFlow,
+  traceSurface,
   spreadFlow,
   measureDischarge,
   fitRating,

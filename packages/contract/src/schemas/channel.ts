@@ -151,23 +151,29 @@ export interface Understood {
 }
 
 export function channelOf(given: Decoded<Omit<AskedChannel, "units">>): Understood {
-  const { slope, section } = given;
-  const { water, grounds } = waterOf(given.temperature);
-  const friction = frictionOf(given.friction, water);
-  const law = resting(friction.law.startsWith("manning") ? "Chow1959" : "ASCE1963");
+  const { water, grounds: waterGrounds } = waterOf(given.temperature);
   return {
-    section: sectionOf(section),
-    friction,
-    slope,
+    section: sectionOf(given.section),
+    ...frictionOf(given.friction, given.temperature),
+    slope: given.slope,
     water,
-    waterGrounds: grounds,
-    grounds: joinGrounds(resting("Chow1959"), law, ...("viscosity" in friction ? [grounds] : [])),
+    waterGrounds,
   };
 }
 
-export function frictionOf(given: Decoded<WireFriction>, { kinematicViscosity }: Water): Friction {
-  const isViscous = given.law === "smooth" || given.law === "transitional";
-  return isViscous ? { ...given, viscosity: kinematicViscosity } : given;
+export function frictionOf(
+  given: Decoded<WireFriction>,
+  temperature: Celsius | undefined,
+): { readonly friction: Friction; readonly grounds: Grounds } {
+  const { water, grounds } = waterOf(temperature);
+  const law = resting("Chow1959", ...(isPower(given) ? [] : (["ASCE1963"] as const)));
+  if (given.law !== "smooth" && given.law !== "transitional") return { friction: given, grounds: law };
+  const friction = { ...given, viscosity: water.kinematicViscosity };
+  return { friction, grounds: joinGrounds(law, grounds) };
+}
+
+function isPower({ law }: Decoded<WireFriction>): boolean {
+  return law === "manning" || law === "manning-zones" || law === "darcy";
 }
 
 export function waterOf(temperature: Celsius | undefined): {

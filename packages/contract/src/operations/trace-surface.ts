@@ -1,0 +1,205 @@
+/** traceSurface: how does the water surface lie down a river of several reaches? */
+
+import { z } from "@hono/zod-openapi";
+import {
+  type Control,
+  type DepthsFor,
+  type Grounds,
+  type Jump,
+  joinGrounds,
+  type Metres,
+  type Reach,
+  type River,
+  type SurfacePoint,
+  type SurfaceProfile,
+} from "@plumbdrift/core";
+import { type Footing, footing } from "../answer.js";
+import { surfaceExamples } from "../examples-channel.js";
+import { type Operation, operation } from "../operation.js";
+import { encode } from "../quantity/encode.js";
+import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import type { Units } from "../quantity/units.js";
+import { type Decoded, type Said, strict, type Wire } from "../quantity/wire.js";
+import { withinBudget } from "../refusal.js";
+import {
+  type AskedFlow,
+  channelFields,
+  channelPlaces,
+  frictionOf,
+  type WireFriction,
+} from "../schemas/channel.js";
+import { OverCapacitySchema, WithinStepSchema } from "../schemas/depths.js";
+import { sectionOf } from "../schemas/section.js";
+
+const MAX_REACHES = 20;
+
+/** The most points of one profile: reaches times points in each. */
+export const MAX_PROFILE_POINTS = 2000;
+
+/** A control by a word, since a union is told apart by words here. */
+type SaidControl =
+  | { readonly at: "depth"; readonly depth: Metres }
+  | { readonly at: "normal" }
+  | { readonly at: "critical" };
+
+interface WireReach extends Wire<Omit<Reach, "friction">> {
+  readonly friction: WireFriction;
+}
+
+interface Asked extends AskedFlow {
+  readonly reaches: readonly WireReach[];
+  readonly upstream?: Wire<SaidControl> | undefined;
+  readonly downstream?: Wire<SaidControl> | undefined;
+  readonly pointsPerReach?: number | undefined;
+  readonly temperature?: Said<"temperature"> | undefined;
+  readonly units?: Units | undefined;
+}
+
+const ControlSchema: z.ZodType<Wire<SaidControl>> = z
+  .discriminatedUnion("at", [
+    strict<Wire<Extract<SaidControl, { at: "depth" }>>>({
+      at: z.enum(["depth"]),
+      depth: channelFields.depth,
+    }).openapi("ControlDepth", { description: "A gate, a weir, a pool: a depth that holds." }),
+    strict<Wire<Extract<SaidControl, { at: "normal" }>>>({ at: z.enum(["normal"]) }).openapi(
+      "ControlNormal",
+      {
+        description: "A long even reach goes on from there.",
+      },
+    ),
+    strict<Wire<Extract<SaidControl, { at: "critical" }>>>({ at: z.enum(["critical"]) }).openapi(
+      "ControlCritical",
+      { description: "A free fall, or a crest." },
+    ),
+  ])
+  .openapi("Control", { description: "What holds the depth at an end of the river." });
+
+const { section, discharge, energyCoefficient, temperature, units } = channelFields;
+
+const Request = strict<Asked>({
+  section,
+  discharge,
+  reaches: z
+    .array(
+      strict<WireReach>({
+        length: quantity("length", "Along the bed.", 0.1, 100_000, "m"),
+        slope: channelFields.slope,
+        friction: channelFields.friction,
+      }).openapi("Reach", { description: "A stretch of one slope and one friction." }),
+    )
+    .min(1)
+    .max(MAX_REACHES)
+    .openapi({ description: `From upstream to downstream; at most ${MAX_REACHES}.` }),
+  upstream: ControlSchema.optional().openapi({
+    description: "Of shooting water: at or below critical depth.",
+  }),
+  downstream: ControlSchema.optional().openapi({
+    description: "Of tranquil water: at or above critical depth.",
+  }),
+  pointsPerReach: z
+    .number()
+    .int()
+    .min(2)
+    .max(MAX_PROFILE_POINTS)
+    .optional()
+    .openapi({ description: "Both ends included; 41 unless given." }),
+  energyCoefficient,
+  temperature,
+  units,
+}).openapi("TraceSurfaceRequest");
+
+type Traced = { readonly kind: "traced" } & SurfaceProfile;
+type Surface = Traced | Exclude<DepthsFor, { kind: "found" }>;
+
+interface Answered {
+  readonly surface: Wire<Surface>;
+}
+
+const PointSchema = strict<Wire<SurfacePoint>>({
+  distance: quantity("length", "From the upstream end."),
+  depth: q.length,
+  speed: q.speed,
+  froude: z.number(),
+  specificEnergy: quantity("length", "Depth and velocity head."),
+  frictionSlope: z.number(),
+  curve: z
+    .enum(["M1", "M2", "M3", "S1", "S2", "S3", "C1", "C3", "H2", "H3", "A2", "A3", "uniform", "critical"])
+    .openapi({ description: "Its kind: the slope, and where it lies against normal and critical depth." }),
+  residual: quantity("length", "Energy gained beyond what bed and friction give: how exact it is.", "mm"),
+}).openapi("SurfacePoint", { description: "The water at one distance." });
+
+const SurfaceSchema: z.ZodType<Wire<Surface>> = z
+  .discriminatedUnion("kind", [
+    strict<Wire<Traced>>({
+      kind: z.enum(["traced"]),
+      points: z.array(PointSchema).openapi({ description: "A jump has two points at one distance." }),
+      jumps: z.array(
+        strict<Wire<Jump>>({
+          distance: q.length,
+          before: q.length,
+          after: q.length,
+          headLoss: q.length,
+        }).openapi("SurfaceJump", {
+          description: "Taken as of no length: about six times the depth behind it in truth.",
+        }),
+      ),
+      unused: z.array(z.enum(["upstream", "downstream"])).openapi({
+        description: "Controls that the water from the other end drowns, or does not reach.",
+      }),
+    }).openapi("SurfaceTraced", { description: "The whole profile." }),
+    OverCapacitySchema,
+    WithinStepSchema,
+  ])
+  .openapi("Surface", { description: "The profile, or why the section does not pass the discharge." });
+
+const Response = strict<Answered & Footing>({ surface: SurfaceSchema, ...footing }).openapi(
+  "TraceSurfaceResponse",
+);
+
+interface Input {
+  readonly river: River;
+  readonly grounds: Grounds;
+}
+
+export const traceSurface: Operation<Input, Surface, Answered> = operation<Asked, Input, Surface, Answered>({
+  id: "traceSurface",
+  path: "/v1/channels/surfaces",
+  summary: "How does the water surface lie down a river of several reaches?",
+  description: `Gradually varied flow between its controls, with the jumps where it changes from shooting to tranquil. Reaches times points in each may be ${MAX_PROFILE_POINTS} at most; more is refused before computing.`,
+  request: Request,
+  response: Response,
+  examples: surfaceExamples,
+  places: [
+    ["upstream control", "/upstream"],
+    ["depth of the upstream control", "/upstream"],
+    ["downstream control", "/downstream"],
+    ["depth of the downstream control", "/downstream"],
+    // water that rises out of the section on its way
+    ["depth", "/section"],
+    ["roughness over 14.84", "/reaches"],
+    ...channelPlaces,
+  ],
+  toInput: ({ section: shape, reaches, upstream, downstream, temperature: degrees, units: _, ...rest }) => {
+    const points = reaches.length * (rest.pointsPerReach ?? 41);
+    withinBudget("/pointsPerReach", "points", points, MAX_PROFILE_POINTS);
+    const frictions = reaches.map(({ friction }) => frictionOf(friction, degrees));
+    return {
+      river: {
+        ...rest,
+        section: sectionOf(shape),
+        reaches: reaches.map(({ length, slope }, i) => ({ length, slope, friction: frictions[i]!.friction })),
+        ...(upstream === undefined ? {} : { upstream: controlOf(upstream) }),
+        ...(downstream === undefined ? {} : { downstream: controlOf(downstream) }),
+      },
+      grounds: joinGrounds(...frictions.map(({ grounds }) => grounds)),
+    };
+  },
+  encode: (surface, system, { grounds }) => ({
+    answer: { surface: encode(SurfaceSchema, surface, system) },
+    grounds,
+  }),
+});
+
+function controlOf(said: Decoded<Wire<SaidControl>>): Control {
+  return said.at === "depth" ? { depth: said.depth } : said.at;
+}
