@@ -52,13 +52,18 @@ function tolerances(hang: Hang, around: Surroundings): { readonly force: number;
   };
 }
 
-/** A hanging balance by Newton: rough shots first, then full ones with the Jacobian they left. Null where that does not end clear of the bed. */
+/** A hanging balance by Newton: rough shots, then loose ones, then full ones with the Jacobian those left. Null where that does not end clear
+ *  of the bed. */
 export function hangingByNewton(hang: Hang, around: Surroundings): Balance | null {
   const start: Iterate = { ...plumbGuess(hang, around), jacobian: null };
-  const rough = newton(hang, around, start, hangingView, hang.roughShoot, 1e5, true);
-  const found = newton(hang, around, rough ?? start, hangingView, hang.shoot, 1);
+  const rough = newton(hang, around, start, hangingView, hang.roughShoot, 1e6) ?? start;
+  const loose = newton(hang, around, rough, hangingView, hang.shootTo(looseTolerance), 1e4, true) ?? rough;
+  const found = newton(hang, around, loose, hangingView, hang.shoot, 1);
   return found === null || found.second < 0 ? null : balanceOf(found, hangingView);
 }
+
+/** Error per step of the loose shots: an estimate, far above their error. */
+const looseTolerance = 0.1;
 
 /** What the solver's first variable means: the drift speed itself, or on the bed a number that also says how far friction is used up. */
 interface View {
