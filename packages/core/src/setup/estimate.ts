@@ -28,15 +28,15 @@ export interface Survey {
   readonly work: { drifts: number };
 }
 
-/** Estimates by coarse drifts, one for each nymph on its dropper, remembered. */
+/** Estimates by coarse drifts, one for each nymph and length of dropper, remembered. */
 export function estimator(
   needs: Needs,
   numbers: Pick<Field, "count" | "size" | "candidateAt">,
   survey: Survey,
 ): Field["estimate"] {
   const { judged, bound, refuse, work } = survey;
-  /** Seconds lost before a nymph on its dropper has settled, whatever the dry. */
-  const lost = new Float64Array(numbers.count / numbers.size.dry).fill(Number.NaN);
+  /** Seconds lost before a nymph on a length of dropper has settled, whatever the tippet and the dry. */
+  const lost = new Float64Array(numbers.size.nymph * numbers.size.dropper).fill(Number.NaN);
   const decided = new Set<number>();
   /** Settles a candidate whose interpolated margin is close to the limit, and refuses it if it is below. */
   const decide = (index: number): void => {
@@ -52,14 +52,15 @@ export function estimator(
     if (here.margin < needs.leastMargin / nearMargin && !decided.has(index)) decide(index);
     if (bound[index]! < 0) return -1;
     const ideal = here.seconds * here.weight;
-    const hung = Math.floor(index / numbers.size.dry);
-    if (Number.isNaN(lost[hung]!)) {
+    const { nymph, dropper } = numbers.candidateAt(index);
+    const family = nymph * numbers.size.dropper + dropper;
+    if (Number.isNaN(lost[family]!)) {
       work.drifts++;
       const low = coarseSeconds(needs, numbers.candidateAt(index));
       const likely = low + raised * Math.max(0, bound[index]! - low);
-      lost[hung] = (ideal - likely) / here.weight;
+      lost[family] = (ideal - likely) / here.weight;
     }
-    return Math.max(0, ideal - lost[hung]! * here.weight);
+    return Math.max(0, ideal - lost[family]! * here.weight);
   };
 }
 

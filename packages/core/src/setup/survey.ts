@@ -56,7 +56,7 @@ export interface Field {
   readonly pairOf: (index: number) => number;
   /** No candidate can earn more effective seconds than this; -1 where a hard limit refuses it. */
   readonly bound: Float64Array;
-  /** Effective seconds, with what settling costs taken from a coarse drift of the same nymph on its dropper; -1 where a hard limit refuses it. */
+  /** Effective seconds, with what settling costs taken from a coarse drift of the same nymph and length; -1 where a hard limit refuses it. */
   readonly estimate: (index: number) => number;
   readonly refused: ReadonlyMap<RefusalReason, number>;
   readonly work: () => { readonly curves: number; readonly drifts: number };
