@@ -52,7 +52,7 @@ export function post(path: string, body: unknown, app?: Requestable): Promise<Re
 }
 
 function checkDeclared(path: string, method: string, status: number, type: string, body: Body): void {
-  const operation = document.paths[path]?.[method.toLowerCase()];
+  const operation = document.paths[templateOf(path)]?.[method.toLowerCase()];
   const declared = operation?.responses[status] ?? document.components.responses[`Problem${status}`];
   const known = operation ? Object.keys(operation.responses) : ["404", "405"];
   if (!known.includes(String(status))) throw new Error(`${method} ${path} answers ${status}, not declared`);
@@ -66,6 +66,12 @@ function checkDeclared(path: string, method: string, status: number, type: strin
     throw new Error(`${method} ${path} ${status} has content type ${type}, not declared`);
   const { valid, why } = verdict(media.schema, body);
   if (!valid) throw new Error(`${method} ${path} ${status} does not fit the document: ${why}`);
+}
+
+/** The path of the document that a requested one fits. */
+function templateOf(path: string): string {
+  const fits = (known: string): boolean => new RegExp(`^${known.replace(/\{\w+\}/g, "[^/]+")}$`).test(path);
+  return path in document.paths ? path : (Object.keys(document.paths).find(fits) ?? path);
 }
 
 /** The first example of each operation, and all of them. */

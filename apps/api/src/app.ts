@@ -9,7 +9,7 @@ import { failed, refuse } from "./refuse.js";
 
 export { engine };
 
-const service = ["/openapi.json", "/healthz"];
+const service = ["/openapi.json", "/healthz", "/v1/relations"];
 
 /** The app with every route. Tests may give it an engine that breaks. */
 export function createApp(given: Engine = engine): Hono {
@@ -21,6 +21,8 @@ export function createApp(given: Engine = engine): Hono {
     c.json({ status: "ok", engine: contract.ENGINE_VERSION, contract: contract.CONTRACT_VERSION }),
   );
   app.get("/openapi.json", serveDocument());
+  app.get("/v1/relations", (c) => c.json({ relations: contract.relations() }));
+  app.get("/v1/relations/:key", relation);
   const { readColumn, settleRig, driftRig, holdRig, rankSetups } = contract;
   const { carryFlow, findDepth, readEnergy, jumpFlow, traceSurface, spreadFlow } = contract;
   const { measureDischarge, fitRating, scaleStream, estimateResistance } = contract;
@@ -41,8 +43,17 @@ export function createApp(given: Engine = engine): Hono {
   app.post(estimateResistance.path, limited, compute(estimateResistance, given.estimateResistance));
 
   for (const { path } of contract.operations) app.all(path, (c) => wrongMethod(c, "POST"));
-  for (const path of service) app.all(path, (c) => wrongMethod(c, "GET, HEAD"));
+  for (const path of [...service, "/v1/relations/:key"]) app.all(path, (c) => wrongMethod(c, "GET, HEAD"));
   return app;
+}
+
+function relation(c: Context): Response {
+  const key = c.req.param("key") ?? "";
+  const found = contract.relationOf(key);
+  if (found !== undefined) return c.json(found);
+  const near = contract.keyMeant(key);
+  const hint = near === undefined ? "/v1/relations lists every key." : `Did you mean ${near}?`;
+  return refuse(c, "not-found", `There is no relation of this key. ${hint}`);
 }
 
 function wrongMethod(c: Context, allow: string): Response {

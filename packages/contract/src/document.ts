@@ -1,7 +1,8 @@
 /** The OpenAPI 3.1 document, made from the operations and the table of problems. */
 
-import { OpenAPIHono, z } from "@hono/zod-openapi";
-import type { LicenseObject, OpenAPIObject, ReferenceObject, ResponseObject } from "openapi3-ts/oas31";
+import { OpenAPIHono, type z } from "@hono/zod-openapi";
+import type { LicenseObject, OpenAPIObject, ResponseObject } from "openapi3-ts/oas31";
+import { problemResponses, type Registry, registerReference, registerService } from "./document-service.js";
 import type { Described } from "./operation.js";
 import { WindowSchema } from "./operations/drift-rig.js";
 import { operations } from "./operations/index.js";
@@ -19,14 +20,8 @@ export const computationProblems: readonly ProblemCode[] = problemCodes.filter(
   (code) => code !== "not-found" && code !== "method-not-allowed",
 );
 
-const HealthSchema = z
-  .strictObject({ status: z.enum(["ok"]), engine: z.string(), contract: z.string() })
-  .openapi("Health", { description: "It is up, and what it is." });
-
 /** `identifier` is new in 3.1 and missing from the types. */
 const license: LicenseObject & { identifier: string } = { name: "MIT", identifier: "MIT" };
-
-type Registry = OpenAPIHono["openAPIRegistry"];
 
 /** Builds the document. It costs some milliseconds: build it once and serve its bytes. */
 export function openApiDocument(): OpenAPIObject {
@@ -40,6 +35,7 @@ export function openApiDocument(): OpenAPIObject {
   registry.register("Box", BoxSchema);
   registerProblems(registry);
   for (const described of operations) registerOperation(registry, described);
+  registerReference(registry);
   registerService(registry);
   return hono.getOpenAPI31Document({
     openapi: "3.1.0",
@@ -54,6 +50,7 @@ export function openApiDocument(): OpenAPIObject {
     servers: [{ url: "/", description: "The host that serves this document." }],
     tags: [
       { name: "compute", description: "Computations: the same request gives the same answer." },
+      { name: "reference", description: "What the numbers rest on." },
       { name: "service", description: "The service itself." },
     ],
   });
@@ -83,13 +80,6 @@ function registerProblems(registry: Registry): void {
   }
 }
 
-function problemResponses(codes: readonly ProblemCode[]): Record<string, ReferenceObject> {
-  const statuses = [...new Set(codes.map((code) => problemKinds[code].status))].sort();
-  return Object.fromEntries(
-    statuses.map((status) => [String(status), { $ref: `#/components/responses/Problem${status}` }]),
-  );
-}
-
 function registerOperation(registry: Registry, described: Described): void {
   const { id, path, summary, description, request, response, examples } = described;
   registry.registerPath({
@@ -108,38 +98,6 @@ function registerOperation(registry: Registry, described: Described): void {
     responses: {
       "200": { description: "The answer.", content: { "application/json": { schema: response } } },
       ...problemResponses(computationProblems),
-    },
-  });
-}
-
-function registerService(registry: Registry): void {
-  registry.registerPath({
-    method: "get",
-    path: "/healthz",
-    operationId: "readHealth",
-    tags: ["service"],
-    summary: "Is it up?",
-    description: "Answers as long as the process does.",
-    responses: {
-      "200": { description: "It is up.", content: { "application/json": { schema: HealthSchema } } },
-      ...problemResponses(["internal"]),
-    },
-  });
-  registry.registerPath({
-    method: "get",
-    path: "/openapi.json",
-    operationId: "readDocument",
-    tags: ["service"],
-    summary: "This document",
-    description: "The same bytes until the next release; send If-None-Match to save them.",
-    responses: {
-      "200": {
-        description: "The document.",
-        content: { "application/json": { schema: { type: "object" } } },
-        headers: { ETag: { description: "Names these bytes.", required: true, schema: { type: "string" } } },
-      },
-      "304": { description: "Unchanged." },
-      ...problemResponses(["internal"]),
     },
   });
 }

@@ -16,5 +16,6 @@ export {
 export { type Dimension, dimensions, fromSi, toSi, type Unit, type Units } from "./quantity/units.js";
 export type { Said } from "./quantity/wire.js";
 export { problemOf, RefusedError, within } from "./refusal.js";
+export { keyMeant, type Relation, relationOf, relations } from "./relations.js";
 export { nearest } from "./spelling.js";
 export { CONTRACT_VERSION, ENGINE_VERSION } from "./version.js";
