@@ -12,3 +12,13 @@ export interface Hostile {
   readonly received?: string;
   readonly suggestion?: string;
 }
+
+/** A row in one line. */
+export const row = (
+  name: string,
+  change: (body: Body) => void,
+  status: 400 | 422,
+  path: string,
+  expected: string,
+  suggestion?: string,
+): Hostile => ({ name, change, status, path, expected, ...(suggestion === undefined ? {} : { suggestion }) });

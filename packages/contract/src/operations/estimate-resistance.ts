@@ -8,20 +8,18 @@ import {
   chowTable,
   cowanTable,
   joinGrounds,
-  type MetresPerSecond,
-  metresPerSecond,
-  type Resistance,
   type ResistanceAnswer,
-  shearVelocityOf,
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
-import { resistanceExamples } from "../examples-channel.js";
+import { resistanceExamples } from "../examples-measured.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { type Strict, strict, type Wire } from "../quantity/wire.js";
-import { channelFields, resting } from "../schemas/channel.js";
+import { channelFields } from "../schemas/channel.js";
+import { resting } from "../schemas/friction.js";
+import { ResistanceSchema, type SaidResistance, saidResistance } from "../schemas/resistance.js";
 
 interface Asked extends Wire<Bed> {
   readonly units?: Units | undefined;
@@ -67,62 +65,9 @@ const Request = strict<Asked>({
   units: channelFields.units,
 }).openapi("EstimateResistanceRequest");
 
-interface Estimate extends Omit<Resistance, "relation" | "caveats"> {
-  readonly relation: string;
-  readonly speed: MetresPerSecond | null;
-  readonly outside: boolean;
-}
-
-type Estimated = Extract<ResistanceAnswer, { kind: "estimated" }>;
-
-type Said =
-  | (Omit<Estimated, "estimates"> & { readonly estimates: readonly Estimate[] })
-  | Exclude<ResistanceAnswer, Estimated>;
-
 interface Answered {
-  readonly resistance: Wire<Said>;
+  readonly resistance: Wire<SaidResistance>;
 }
-
-const silent = z.array(z.string()).openapi({
-  description:
-    "Laws with nothing to say: so far below the tops of the stones their logarithm is not positive.",
-});
-
-const EstimateSchema = strict<Wire<Estimate>>({
-  law: z.string(),
-  relation: z.string().openapi({ description: "Key of the source." }),
-  covers: z.enum(["grains", "reach"]).openapi({
-    description: "The grains alone, or all that holds a reach back.",
-  }),
-  n: z.number().openapi({ description: "Manning's n." }),
-  nRange: strict<Resistance["nRange"]>({ min: z.number(), max: z.number() }).openapi("RoughnessRange", {
-    description: "Least and greatest n of a table, else n twice.",
-  }),
-  frictionFactor: z.number().openapi({ description: "Darcy-Weisbach f." }),
-  velocityRatio: z.number().openapi({ description: "Mean speed over shear velocity." }),
-  speed: quantity("speed", "Mean speed; present when the slope is known.").optional(),
-  outside: z
-    .boolean()
-    .openapi({ description: "Whether it is used outside its published range: see caveats." }),
-}).openapi("ResistanceEstimate", { description: "What one published law says." });
-
-const ResistanceSchema: z.ZodType<Wire<Said>> = z
-  .discriminatedUnion("kind", [
-    strict<Wire<Extract<Said, { kind: "estimated" }>>>({
-      kind: z.enum(["estimated"]),
-      estimates: z.array(EstimateSchema).openapi({ description: "In rising order of n." }),
-      silent,
-      n: strict<Estimated["n"]>({ min: z.number(), median: z.number(), max: z.number() }).openapi(
-        "RoughnessSpread",
-        { description: "The spread is the honest answer." },
-      ),
-    }).openapi("ResistanceEstimated", { description: "Every law that what is known allows." }),
-    strict<Wire<Extract<Said, { kind: "none" }>>>({ kind: z.enum(["none"]), silent }).openapi(
-      "ResistanceUnknown",
-      { description: "Every law that could speak is silent." },
-    ),
-  ])
-  .openapi("ResistanceAnswer", { description: "What the laws say, or that none does." });
 
 const Response = strict<Answered & Footing>({ resistance: ResistanceSchema, ...footing }).openapi(
   "EstimateResistanceResponse",
@@ -145,7 +90,7 @@ export const estimateResistance: Operation<Bed, ResistanceAnswer, Answered> = op
   places: [["a stone size", ""]],
   toInput: ({ units: _, ...bed }) => bed,
   encode: (said, units, bed) => ({
-    answer: { resistance: encode(ResistanceSchema, saidOf(said, bed), units) },
+    answer: { resistance: encode(ResistanceSchema, saidResistance(said, bed), units) },
     grounds: joinGrounds(
       ...(said.kind === "none" ? [] : said.estimates).map(({ relation, caveats }) => ({
         ...resting(relation),
@@ -154,14 +99,3 @@ export const estimateResistance: Operation<Bed, ResistanceAnswer, Answered> = op
     ),
   }),
 });
-
-function saidOf(answer: ResistanceAnswer, { hydraulicRadius, slope }: Bed): Said {
-  if (answer.kind === "none") return answer;
-  const shear = slope === undefined ? null : shearVelocityOf(hydraulicRadius, slope);
-  const estimates = answer.estimates.map((estimate) => ({
-    ...estimate,
-    speed: shear === null ? null : metresPerSecond(estimate.velocityRatio * shear),
-    outside: estimate.caveats.length > 0,
-  }));
-  return { ...answer, estimates };
-}

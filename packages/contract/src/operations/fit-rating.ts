@@ -2,7 +2,6 @@
 
 import { z } from "@hono/zod-openapi";
 import {
-  type CubicMetresPerSecond,
   cubicMetresPerSecond,
   type Gauging,
   joinGrounds,
@@ -12,13 +11,15 @@ import {
   type ZeroFlow,
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
-import { ratingExamples } from "../examples-channel.js";
+import { ratingExamples } from "../examples-measured.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import { type quantitySchemas as q, quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { strict, type Wire } from "../quantity/wire.js";
-import { channelFields, resting } from "../schemas/channel.js";
+import { channelFields } from "../schemas/channel.js";
+import { resting } from "../schemas/friction.js";
+import { type RatingAnswer, RatingAnswerSchema, type RatingReading } from "../schemas/rating.js";
 
 const MAX_GAUGINGS = 300;
 const MAX_STAGES = 200;
@@ -73,72 +74,7 @@ const Request = strict<Wire<Requested>>({
   units: channelFields.units,
 }).openapi("FitRatingRequest");
 
-/** The curve in plain data. */
-interface Curve extends Omit<RatingCurve, "leverageAt" | "coefficient"> {
-  readonly atOneMetre: CubicMetresPerSecond;
-}
-
-type Reading =
-  | ({ readonly kind: "flows"; readonly stage: Metres } & Omit<RatedDischarge, "caveats">)
-  | { readonly kind: "no-flow"; readonly stage: Metres };
-
-interface Answered {
-  readonly rating: Curve;
-  readonly readings: readonly Reading[];
-}
-
-interface Between {
-  readonly min: CubicMetresPerSecond;
-  readonly max: CubicMetresPerSecond;
-}
-
-const BetweenSchema = strict<Wire<Between>>({ min: q.discharge, max: q.discharge }).openapi(
-  "DischargeRange",
-  {
-    description: "An interval at the confidence asked for.",
-  },
-);
-
-const AnswerFields = {
-  rating: strict<Wire<Curve>>({
-    atOneMetre: quantity(
-      "discharge",
-      "One metre above zero flow. Elsewhere it goes with the height above zero flow, in metres, to the exponent.",
-    ),
-    exponent: z.number(),
-    exponentStandardError: z.number(),
-    zeroFlowStage: q.length,
-    zeroFlow: z.enum(["given", "found", "at the end of the bracket"]).openapi({
-      description: "At an end of the bracket it is not found: widen it.",
-    }),
-    scatter: z.number().openapi({ description: "Standard deviation of ln Q about the curve." }),
-    freedom: z.number().int().min(0).max(1e9),
-    residuals: z.array(z.number()).openapi({ description: "ln of measured over fitted, one per gauging." }),
-    stages: strict<Wire<Curve["stages"]>>({ min: q.length, max: q.length }).openapi("StageRange", {
-      description: "The gauged stages.",
-    }),
-  }).openapi("RatingCurve", { description: "Discharge as a power of the height above zero flow." }),
-  readings: z.array(
-    z
-      .discriminatedUnion("kind", [
-        strict<Wire<Extract<Reading, { kind: "flows" }>>>({
-          kind: z.enum(["flows"]),
-          stage: q.length,
-          discharge: quantity("discharge", "The middle of what is expected there."),
-          confidence: z.number(),
-          curve: BetweenSchema,
-          prediction: BetweenSchema,
-        }).openapi("Rated", { description: "Where the curve lies, and where one more gauging would." }),
-        strict<Wire<Extract<Reading, { kind: "no-flow" }>>>({
-          kind: z.enum(["no-flow"]),
-          stage: q.length,
-        }).openapi("RatedDry", { description: "At or below the stage of zero flow." }),
-      ])
-      .openapi("RatingReading", { description: "The discharge at one stage." }),
-  ),
-};
-
-const Response = strict<Wire<Answered> & Footing>({ ...AnswerFields, ...footing }).openapi(
+const Response = strict<Wire<RatingAnswer> & Footing>({ ...RatingAnswerSchema.shape, ...footing }).openapi(
   "FitRatingResponse",
 );
 
@@ -155,11 +91,11 @@ interface Result {
   readonly readings: readonly (RatedDischarge | null)[];
 }
 
-export const fitRating: Operation<Input, Result, Wire<Answered>> = operation<
+export const fitRating: Operation<Input, Result, Wire<RatingAnswer>> = operation<
   Wire<Requested>,
   Input,
   Result,
-  Wire<Answered>
+  Wire<RatingAnswer>
 >({
   id: "fitRating",
   path: "/v1/channels/ratings",
@@ -178,10 +114,10 @@ export const fitRating: Operation<Input, Result, Wire<Answered>> = operation<
   toInput: ({ gaugings, zeroFlow, stages = [], confidence }) => ({ gaugings, zeroFlow, stages, confidence }),
   encode: ({ rating, readings }, units, { stages }) => ({
     answer: encode(
-      strict<Wire<Answered>>(AnswerFields),
+      RatingAnswerSchema,
       {
         rating: { ...rating, atOneMetre: cubicMetresPerSecond(rating.coefficient) },
-        readings: stages.map((at, i): Reading => {
+        readings: stages.map((at, i): RatingReading => {
           const reading = readings[i] ?? null;
           return reading === null ? { kind: "no-flow", stage: at } : { kind: "flows", stage: at, ...reading };
         }),

@@ -16,7 +16,8 @@ import { encode } from "../quantity/encode.js";
 import { quantitySchemas as q, quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { type Said, strict, type Wire } from "../quantity/wire.js";
-import { type AskedFlow, channelFields, channelPlaces, resting, waterOf } from "../schemas/channel.js";
+import { type AskedFlow, channelFields, channelPlaces } from "../schemas/channel.js";
+import { resting, waterOf } from "../schemas/friction.js";
 import { sectionOf } from "../schemas/section.js";
 
 interface Asked extends AskedFlow {

@@ -7,22 +7,20 @@ import {
   type Grounds,
   joinGrounds,
   type MeasuredDischarge,
-  type Panel,
   type Vertical,
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
-import { dischargeExamples } from "../examples-channel.js";
+import { dischargeExamples } from "../examples-measured.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { strict, type Wire } from "../quantity/wire.js";
-import { channelFields, resting } from "../schemas/channel.js";
+import { channelFields } from "../schemas/channel.js";
+import { resting } from "../schemas/friction.js";
+import { type Measured, MeasuredSchema, type Method, MethodSchema } from "../schemas/measured.js";
 import { VerticalSchema, verticalOf, type WireVertical } from "../schemas/vertical.js";
 
 const MAX_VERTICALS = 200;
-
-type Method = MeasuredDischarge["method"];
 
 interface Stated extends DischargeComponents {
   readonly coverageFactor?: number | undefined;
@@ -34,12 +32,6 @@ interface Asked {
   readonly uncertainty?: Stated | undefined;
   readonly units?: Units | undefined;
 }
-
-const MethodSchema: z.ZodType<Method> = z
-  .enum(["mid-section, half-spacing", "mid-section, triangle", "mean-section"])
-  .openapi("DischargeMethod", {
-    description: "How verticals become panels, and what the mid-section method makes of the edges.",
-  });
 
 const share = (of: string): z.ZodNumber =>
   z
@@ -71,50 +63,7 @@ const Request = strict<Asked>({
   units: channelFields.units,
 }).openapi("MeasureDischargeRequest");
 
-interface Measured extends Omit<MeasuredDischarge, "relation"> {
-  readonly uncertainty: DischargeUncertainty | null;
-}
-
-const part = z.number();
-
-const AnswerFields = {
-  method: MethodSchema,
-  discharge: q.discharge,
-  area: quantity("area", "As the method counts it."),
-  width: q.length,
-  meanSpeed: quantity("speed", "Discharge over area."),
-  panels: z.array(
-    strict<Wire<Panel>>({
-      station: quantity("length", "Middle of the panel."),
-      width: q.length,
-      area: q.area,
-      speed: q.speed,
-      discharge: q.discharge,
-    }).openapi("Panel", { description: "The part of the section that a vertical or a pair stands for." }),
-  ),
-  greatestShare: part.openapi({
-    description: "Of the discharge in one panel; common practice keeps it under a tenth.",
-  }),
-  uncertainty: strict<Wire<DischargeUncertainty>>({
-    relative: part.openapi({ description: "Standard uncertainty over discharge." }),
-    standard: q.discharge,
-    expanded: quantity("discharge", "Coverage factor times the standard uncertainty."),
-    coverageFactor: part,
-    shares: strict<DischargeUncertainty["shares"]>({
-      calibration: part,
-      verticals: part,
-      width: part,
-      depth: part,
-      points: part,
-      meter: part,
-      exposure: part,
-    }).openapi("VarianceShares", { description: "Share of the variance that each component has." }),
-  })
-    .openapi("DischargeUncertainty", { description: "Present when its components were stated." })
-    .optional(),
-};
-
-const Response = strict<Wire<Measured> & Footing>({ ...AnswerFields, ...footing }).openapi(
+const Response = strict<Wire<Measured> & Footing>({ ...MeasuredSchema.shape, ...footing }).openapi(
   "MeasureDischargeResponse",
 );
 
@@ -163,7 +112,7 @@ export const measureDischarge: Operation<Input, Result, Wire<Measured>> = operat
     };
   },
   encode: ({ measured, uncertainty }, units, { grounds }) => ({
-    answer: encode(strict<Wire<Measured>>(AnswerFields), { ...measured, uncertainty }, units),
+    answer: encode(MeasuredSchema, { ...measured, uncertainty }, units),
     grounds: joinGrounds(
       resting(measured.relation, ...(uncertainty === null ? [] : (["ISO748", "JCGM100"] as const))),
       grounds,

@@ -16,8 +16,9 @@ import { encode } from "../quantity/encode.js";
 import { quantitySchemas as q, quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { type Said, strict, type Wire } from "../quantity/wire.js";
-import { type AskedFlow, channelFields, channelPlaces, resting } from "../schemas/channel.js";
+import { type AskedFlow, channelFields, channelPlaces } from "../schemas/channel.js";
 import { type FlowAtDepth, FlowAtDepthSchema } from "../schemas/depths.js";
+import { resting } from "../schemas/friction.js";
 import { sectionOf } from "../schemas/section.js";
 
 interface Asked extends AskedFlow {

@@ -3,24 +3,22 @@
 import { z } from "@hono/zod-openapi";
 import {
   type CubicMetresPerSecond,
-  type GeometryPower,
   type HydraulicGeometry,
   joinGrounds,
-  type Metres,
-  type MetresPerSecond,
   type StationMeasurement,
   type StreamState,
-  type StreamValue,
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
-import { geometryExamples } from "../examples-channel.js";
+import { geometryExamples } from "../examples-measured.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { strict, type Wire } from "../quantity/wire.js";
 import { RefusedError } from "../refusal.js";
-import { channelFields, resting } from "../schemas/channel.js";
+import { channelFields } from "../schemas/channel.js";
+import { resting } from "../schemas/friction.js";
+import { type StreamAnswer, StreamAnswerSchema } from "../schemas/stream.js";
 
 const MAX_MEASUREMENTS = 300;
 const MAX_DISCHARGES = 200;
@@ -59,66 +57,7 @@ const Request = strict<Wire<Requested>>({
   units: channelFields.units,
 }).openapi("ScaleStreamRequest");
 
-type Power = Pick<GeometryPower, "exponent" | "exponentStandardError" | "scatter">;
-
-interface State extends Omit<StreamState, "caveats"> {
-  readonly discharge: CubicMetresPerSecond;
-}
-
-interface LengthInterval {
-  readonly min: Metres;
-  readonly max: Metres;
-}
-
-interface SpeedInterval {
-  readonly min: MetresPerSecond;
-  readonly max: MetresPerSecond;
-}
-
-interface Answered {
-  readonly exponents: { readonly width: Power; readonly meanDepth: Power; readonly meanSpeed: Power };
-  readonly states: readonly State[];
-}
-
-const PowerSchema = strict<Wire<Power>>({
-  exponent: z.number(),
-  exponentStandardError: z.number().optional(),
-  scatter: z.number().optional().openapi({ description: "Standard deviation of the natural logarithm." }),
-}).openapi("GeometryPower", {
-  description: "How one of them goes with discharge. Errors are those of a fit.",
-});
-
-const LengthSchema = strict<Wire<StreamValue<Metres>>>({
-  value: q.length,
-  interval: strict<Wire<LengthInterval>>({ min: q.length, max: q.length })
-    .openapi("LengthInterval", { description: "Where one more measurement should lie." })
-    .optional(),
-}).openapi("StreamLength", { description: "A length, with its interval where the powers were fitted." });
-
-const SpeedSchema = strict<Wire<StreamValue<MetresPerSecond>>>({
-  value: q.speed,
-  interval: strict<Wire<SpeedInterval>>({ min: q.speed, max: q.speed })
-    .openapi("SpeedInterval", { description: "Where one more measurement should lie." })
-    .optional(),
-}).openapi("StreamSpeed", { description: "A speed, with its interval where the powers were fitted." });
-
-const AnswerFields = {
-  exponents: strict<Wire<Answered["exponents"]>>({
-    width: PowerSchema,
-    meanDepth: PowerSchema,
-    meanSpeed: PowerSchema,
-  }).openapi("GeometryPowers", { description: "The three exponents add up to 1." }),
-  states: z.array(
-    strict<Wire<State>>({
-      discharge: q.discharge,
-      width: LengthSchema,
-      meanDepth: LengthSchema,
-      meanSpeed: SpeedSchema,
-    }).openapi("StreamState", { description: "The stream at one discharge." }),
-  ),
-};
-
-const Response = strict<Wire<Answered> & Footing>({ ...AnswerFields, ...footing }).openapi(
+const Response = strict<Wire<StreamAnswer> & Footing>({ ...StreamAnswerSchema.shape, ...footing }).openapi(
   "ScaleStreamResponse",
 );
 
@@ -134,11 +73,11 @@ interface Result {
   readonly states: readonly StreamState[];
 }
 
-export const scaleStream: Operation<Input, Result, Wire<Answered>> = operation<
+export const scaleStream: Operation<Input, Result, Wire<StreamAnswer>> = operation<
   Wire<Requested>,
   Input,
   Result,
-  Wire<Answered>
+  Wire<StreamAnswer>
 >({
   id: "scaleStream",
   path: "/v1/channels/geometries",
@@ -161,7 +100,7 @@ export const scaleStream: Operation<Input, Result, Wire<Answered>> = operation<
   },
   encode: ({ geometry, states }, units, { discharges }) => ({
     answer: encode(
-      strict<Wire<Answered>>(AnswerFields),
+      StreamAnswerSchema,
       {
         exponents: geometry,
         states: states.map((state, i) => ({ ...state, discharge: discharges[i] ?? geometry.discharges.min })),

@@ -3,33 +3,24 @@
 import { z } from "@hono/zod-openapi";
 import {
   type Control,
-  type DepthsFor,
   type Grounds,
-  type Jump,
   joinGrounds,
   type Metres,
   type Reach,
   type River,
-  type SurfacePoint,
-  type SurfaceProfile,
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { surfaceExamples } from "../examples-channel.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { type Decoded, type Said, strict, type Wire } from "../quantity/wire.js";
 import { withinBudget } from "../refusal.js";
-import {
-  type AskedFlow,
-  channelFields,
-  channelPlaces,
-  frictionOf,
-  type WireFriction,
-} from "../schemas/channel.js";
-import { OverCapacitySchema, WithinStepSchema } from "../schemas/depths.js";
+import { type AskedFlow, channelFields, channelPlaces } from "../schemas/channel.js";
+import { frictionOf, type WireFriction } from "../schemas/friction.js";
 import { sectionOf } from "../schemas/section.js";
+import { type Surface, SurfaceSchema } from "../schemas/surface.js";
 
 const MAX_REACHES = 20;
 
@@ -108,49 +99,9 @@ const Request = strict<Asked>({
   units,
 }).openapi("TraceSurfaceRequest");
 
-type Traced = { readonly kind: "traced" } & SurfaceProfile;
-type Surface = Traced | Exclude<DepthsFor, { kind: "found" }>;
-
 interface Answered {
   readonly surface: Wire<Surface>;
 }
-
-const PointSchema = strict<Wire<SurfacePoint>>({
-  distance: quantity("length", "From the upstream end."),
-  depth: q.length,
-  speed: q.speed,
-  froude: z.number(),
-  specificEnergy: quantity("length", "Depth and velocity head."),
-  frictionSlope: z.number(),
-  curve: z
-    .enum(["M1", "M2", "M3", "S1", "S2", "S3", "C1", "C3", "H2", "H3", "A2", "A3", "uniform", "critical"])
-    .openapi({ description: "Its kind: the slope, and where it lies against normal and critical depth." }),
-  residual: quantity("length", "Energy gained beyond what bed and friction give: how exact it is.", "mm"),
-}).openapi("SurfacePoint", { description: "The water at one distance." });
-
-const SurfaceSchema: z.ZodType<Wire<Surface>> = z
-  .discriminatedUnion("kind", [
-    strict<Wire<Traced>>({
-      kind: z.enum(["traced"]),
-      points: z.array(PointSchema).openapi({ description: "A jump has two points at one distance." }),
-      jumps: z.array(
-        strict<Wire<Jump>>({
-          distance: q.length,
-          before: q.length,
-          after: q.length,
-          headLoss: q.length,
-        }).openapi("SurfaceJump", {
-          description: "Taken as of no length: about six times the depth behind it in truth.",
-        }),
-      ),
-      unused: z.array(z.enum(["upstream", "downstream"])).openapi({
-        description: "Controls that the water from the other end drowns, or does not reach.",
-      }),
-    }).openapi("SurfaceTraced", { description: "The whole profile." }),
-    OverCapacitySchema,
-    WithinStepSchema,
-  ])
-  .openapi("Surface", { description: "The profile, or why the section does not pass the discharge." });
 
 const Response = strict<Answered & Footing>({ surface: SurfaceSchema, ...footing }).openapi(
   "TraceSurfaceResponse",
