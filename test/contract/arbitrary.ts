@@ -3,18 +3,27 @@
 import fc from "fast-check";
 import { type Body, document } from "./api.js";
 
-/** A value that a schema of the document allows. Covers what the contract uses and fails on anything else. */
-export function fits(schema: Body): fc.Arbitrary<Body> {
-  if (schema.$ref) return fits(document.components.schemas[schema.$ref.split("/").at(-1)]);
-  if (schema.allOf) return fits(schema.allOf.find((part: Body) => "$ref" in part));
+/** A value that a schema of the document allows; `ranged` keeps quantities in the range that their description states.
+ *  Covers what the contract uses and fails on anything else. */
+export function fits(schema: Body, ranged = false): fc.Arbitrary<Body> {
+  if (schema.$ref) return fits(document.components.schemas[schema.$ref.split("/").at(-1)], ranged);
+  if (schema.allOf) {
+    const says = schema.allOf.map((part: Body) => part.description ?? "").join(" ");
+    const [, min, max, unit] = /From (\S+) to (\S+) (\S+)\.$/.exec(says) ?? [];
+    if (ranged && unit !== undefined) return quantityWithin(Number(min), Number(max), unit);
+    return fits(
+      schema.allOf.find((part: Body) => "$ref" in part),
+      ranged,
+    );
+  }
   const options = schema.oneOf ?? schema.anyOf;
-  if (options) return fc.oneof(...options.map(fits));
+  if (options) return fc.oneof(...options.map((option: Body) => fits(option, ranged)));
   if (schema.enum) return fc.constantFrom(...schema.enum);
   switch (schema.type) {
     case "object":
-      return record(schema);
+      return record(schema, ranged);
     case "array":
-      return fc.array(fits(schema.items), {
+      return fc.array(fits(schema.items, ranged), {
         minLength: schema.minItems ?? 0,
         maxLength: Math.min(schema.maxItems ?? 3, (schema.minItems ?? 0) + 2),
       });
@@ -32,8 +41,20 @@ export function fits(schema: Body): fc.Arbitrary<Body> {
   throw new Error(`no values for ${JSON.stringify(schema)}`);
 }
 
-function record(schema: Body): fc.Arbitrary<Body> {
-  const fields = Object.entries(schema.properties ?? {}).map(([key, value]) => [key, fits(value)]);
+/** Ends, anything between, and every order of magnitude alike. */
+function quantityWithin(min: number, max: number, unit: string): fc.Arbitrary<Body> {
+  const shares = fc.double({ min: 0, max: 1, noNaN: true });
+  const least = Math.max(min, 1e-6 * max);
+  const value = fc.oneof(
+    fc.constantFrom(min, max),
+    shares.map((share) => min + share * (max - min)),
+    shares.map((share) => Math.min(max, Math.max(min, least * (max / least) ** share))),
+  );
+  return value.map((inside) => ({ value: inside, unit }));
+}
+
+function record(schema: Body, ranged: boolean): fc.Arbitrary<Body> {
+  const fields = Object.entries(schema.properties ?? {}).map(([key, value]) => [key, fits(value, ranged)]);
   return fc.record(Object.fromEntries(fields), { requiredKeys: schema.required ?? [] });
 }
 

@@ -206,4 +206,18 @@ export const inWater: readonly Hostile[] = [
     path: "/water/depth",
     expected: "use another law",
   },
+  {
+    name: "a surface slower than any number that can be divided by",
+    change: (b) => {
+      const point = (value: number) => ({
+        heightAboveBed: { value, unit: "m" },
+        speed: { value: 1, unit: "m/s" },
+      });
+      b.water.surfaceSpeed = { value: 5e-323, unit: "m/s" };
+      b.water.points = [point(0.1), point(0.2)];
+    },
+    status: 422,
+    path: "/water/depth",
+    expected: "use another law",
+  },
 ];

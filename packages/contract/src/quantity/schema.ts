@@ -18,7 +18,8 @@ interface Facts {
   readonly range: Range | undefined;
 }
 
-const largest = 1e9;
+/** The largest value that a quantity may say, in a request and in an answer. */
+export const largest = 1e9;
 const facts = new WeakMap<object, Facts>();
 
 function component<D extends Dimension>(dimension: D, id: string, unit: Unit<D>): Strict<Said<D>> {

@@ -75,7 +75,8 @@ export interface Shape {
  *  Throws QuantityError where the law has no forward speed at the surface. */
 export function shapeOf(profile: Profile, depth: number): Shape {
   const shape = shapes(profile, depth);
-  if (!(shape.surface > 0)) {
+  // a surface that barely moves over water that does has no ratio to its mean
+  if (!(shape.surface > 0 && Number.isFinite(shape.mean / shape.surface))) {
     throw new QuantityError(
       `surface speed of the ${profile.law} law over ${depth} m`,
       "forward: the depth is too small for this roughness or the water too slow, use another law",
