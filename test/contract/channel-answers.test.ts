@@ -1,7 +1,7 @@
 /** Channels over HTTP against values from outside: what is sent and said keeps its units on the way. */
 
 import { describe, expect, test } from "vitest";
-import { type Body, exampleOf, post } from "./api.js";
+import { type Body, exampleOf, examplesOf, post } from "./api.js";
 
 const m = (value: number) => ({ value, unit: "m" });
 const answer = async (path: string, body: Body): Promise<Body> =>
@@ -119,6 +119,14 @@ describe("answers", () => {
     expect(at.map((point: Body) => point.depth)).toEqual([before, after]);
     expect(surface.unused).toEqual([]);
   });
+});
+
+test("traceSurface begins at 0 and ends where its reaches do", async () => {
+  const { riffleToPool } = examplesOf("/v1/channels/surfaces");
+  const { points } = (await answer("surfaces", riffleToPool?.value)).surface;
+  expect(points[0].distance).toEqual({ value: 0, unit: "ft" });
+  // 600 + 120 + 400 ft
+  within(points.at(-1).distance.value, "1120.000000");
 });
 
 describe("what cannot be is an answer", () => {

@@ -92,7 +92,8 @@ function upstreamPass({ reaches, downstream }: River, flows: readonly GradualFlo
     if (below?.end === "section full")
       throw new QuantityError("depth", "below the top of the section", flow.greatest);
     y = below !== null && below.end === "end of the reach" ? below.depthAt(length) : null;
-    to -= length;
+    // what the sum of the lengths rounds off is not left over upstream
+    to = i === 0 ? 0 : to - length;
     stages.unshift({ flow, from: to, length, below });
   }
   return stages;
