@@ -1,0 +1,94 @@
+/** What a kernel does when the units of length, mass and time change: the sizes of the units, what is measured in them, and the check. */
+import fc from "fast-check";
+import { expect } from "vitest";
+import {
+  type CubicMetresPerSecond,
+  celsius,
+  cubicMetresPerSecond,
+  explicitWater,
+  kilogramsPerCubicMetre,
+  type Metres,
+  type MetresPerSecond,
+  metres,
+  metresPerSecond,
+  newtonsPerMetre,
+  squareMetresPerSecond,
+  type Water,
+} from "../index.js";
+
+/** What one unit of length, mass and time is worth. */
+export interface Scale {
+  readonly L: number;
+  readonly M: number;
+  readonly T: number;
+}
+
+/** One number that an exported function gives, and how it goes with the units. */
+export interface Kernel {
+  readonly run: (...given: never[]) => unknown;
+  readonly title: string;
+  readonly exponents: Partial<Scale>;
+  readonly value: (scale: Scale) => number;
+}
+
+/** Kernels of one exported function, which each of them is handed. */
+export function kernels<F extends Kernel["run"]>(
+  run: F,
+  ...rows: readonly (readonly [of: string, exponents: Partial<Scale>, value: (run: F, s: Scale) => number])[]
+): readonly Kernel[] {
+  return rows.map(([of, exponents, value]) => ({
+    run,
+    title: `${run.name}: ${of}`,
+    exponents,
+    value: (s) => value(run, s),
+  }));
+}
+
+export const length: Partial<Scale> = { L: 1 };
+export const speed: Partial<Scale> = { L: 1, T: -1 };
+export const discharge: Partial<Scale> = { L: 3, T: -1 };
+export const force: Partial<Scale> = { L: 1, M: 1, T: -2 };
+export const stress: Partial<Scale> = { L: -1, M: 1, T: -2 };
+/** Manning's n of V = R^(2/3) √S/n. */
+export const manning: Partial<Scale> = { L: -1 / 3, T: 1 };
+export const none: Partial<Scale> = {};
+
+const factor = fc.double({ min: 0.7, max: 1.4, noNaN: true });
+/** Every unit on its own: for kernels in which gravity has no part or is an argument. */
+export const free: fc.Arbitrary<Scale> = fc.record({ L: factor, M: factor, T: factor });
+/** Gravity is written into the kernel: lengths go with the square of times, so that it stays as it is. */
+export const weighed: fc.Arbitrary<Scale> = fc
+  .record({ L: factor, M: factor })
+  .map(({ L, M }) => ({ L, M, T: Math.sqrt(L) }));
+/** Gravity and a time are written into the kernel: the unit of mass alone is free. */
+export const massOnly: fc.Arbitrary<Scale> = factor.map((M) => ({ L: 1, M, T: 1 }));
+export const one: Scale = { L: 1, M: 1, T: 1 };
+
+export const lengthOf = ({ L }: Scale, value: number): Metres => metres(value * L);
+export const speedOf = ({ L, T }: Scale, value: number): MetresPerSecond => metresPerSecond((value * L) / T);
+export const dischargeOf = ({ L, T }: Scale, value: number): CubicMetresPerSecond =>
+  cubicMetresPerSecond((value * L ** 3) / T);
+export const gravityOf = ({ L, T }: Scale): number => (9.81 * L) / T ** 2;
+export const waterOf = ({ L, M, T }: Scale): Water =>
+  explicitWater({
+    density: kilogramsPerCubicMetre((999 * M) / L ** 3),
+    kinematicViscosity: squareMetresPerSecond((1.2e-6 * L * L) / T),
+    temperature: celsius(12),
+    surfaceTension: newtonsPerMetre((0.074 * M) / T ** 2),
+  });
+
+export function scalesAs(
+  { exponents: { L = 0, M = 0, T = 0 }, value }: Kernel,
+  scales: fc.Arbitrary<Scale>,
+  tolerance: number,
+): void {
+  const base = value(one);
+  expect(Math.abs(base)).toBeGreaterThan(0);
+  fc.assert(
+    fc.property(scales, (scale) => {
+      const expected = base * scale.L ** L * scale.M ** M * scale.T ** T;
+      expect(Math.abs(value(scale) / expected - 1)).toBeLessThan(tolerance);
+    }),
+    { seed: 4, numRuns: 40 },
+  );
+}
