@@ -20,7 +20,7 @@ const raised = 0.6;
 type Fidelity = Pick<DriftOptions, "segments" | "timeStep" | "stationary" | "instants">;
 
 /** Interpolation may miss the margin by this share: what is close to the limit is settled to decide. */
-export const nearMargin = 0.97;
+export const nearMargin = 0.985;
 export interface Survey {
   readonly judged: (SettledJudgement | null)[];
   readonly bound: Float64Array;

@@ -112,7 +112,7 @@ interface HangingAt {
   readonly load: number;
 }
 
-/** The rig hanging at a drift speed: the height of the sinker at which the line ends at the surface, to 0.1 mm, by secants inside the bracket
+/** The rig hanging at a drift speed: the height of the sinker at which the line ends at the surface, to 0.5 mm, by secants inside the bracket
  *  from plumb to the surface. Null where twenty do not do. */
 function hangAt({ roughShoot, depth, length }: Hang, speed: number, guess: number): HangingAt | null {
   let low = Math.max(0, depth - length);
@@ -122,7 +122,7 @@ function hangAt({ roughShoot, depth, length }: Hang, speed: number, guess: numbe
   for (let i = 0; i < 20; i++) {
     const { height, tow, load } = roughShoot(speed, support, 0);
     const miss = height - depth;
-    if (Math.abs(miss) < 1e-4) return { speed, support, tow, load };
+    if (Math.abs(miss) < 5e-4) return { speed, support, tow, load };
     if (miss > 0) high = support;
     else low = support;
     // the first step as if the line moved as a whole

@@ -44,7 +44,8 @@ export function rankSetups(stop: Stop): Ranking {
   const field = surveyBox(needs);
   const listed = shortlist(field, judgedPerSetup * top);
   const judged = listed.map((index) => judge(needs, piecesAt(box, field.candidateAt(index))));
-  const ordered = bestOfPairs(inOrder(judged, stop.surface ?? "rippled"));
+  const within = judged.filter(({ floatMargin }) => floatMargin >= needs.leastMargin);
+  const ordered = bestOfPairs(inOrder(within, stop.surface ?? "rippled"));
   const setups = ordered.slice(0, top).map((judgement, i) => {
     const neighbours = neighboursOf(field, listed[judged.indexOf(judgement)]!, box);
     return dress(needs, judgement, {

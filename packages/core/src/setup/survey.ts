@@ -160,8 +160,10 @@ function surveyHung(
   return { curve, fall, judge };
 }
 
-function hardLimit({ stop }: Needs, line: Line, strength: number): RefusalReason | null {
+/** What needs no curve: also a line too short to reach the window even hanging plumb. */
+function hardLimit({ stop, window }: Needs, line: Line, strength: number): RefusalReason | null {
   if (line.length >= stop.column.depth) return "dropper-longer-than-depth";
+  if (stop.column.depth - line.length > window.high + nearWindow) return "never-in-window";
   if (stop.leaderStrength !== undefined && strength > stop.leaderStrength) return "dropper-outlasts-leader";
   return null;
 }
