@@ -64,6 +64,8 @@ function whole(section: CrossSection, law: SpeedLaw): Carrying {
       return carried;
     },
     slopeAt: (y, carried) => {
+      // still water rubs on nothing
+      if (carried === 0) return 0;
       const { area, perimeter } = wetAt(section, y);
       return law.slope(area / perimeter, Math.abs(carried) / area);
     },

@@ -143,6 +143,7 @@ export function streamAt(
     if (t === null || power.scatter === null || power.curveErrorAt === null)
       return { value: make(value), interval: null };
     const factor = Math.exp(t * Math.hypot(power.scatter, power.curveErrorAt(discharge)));
+    requireWithin("factor of uncertainty of the fitted power", factor, 1, 1e100);
     return { value: make(value), interval: { min: make(value / factor), max: make(value * factor) } };
   };
   const range = { relation: geometry.relation, quantity: "discharge, m³/s", ...geometry.discharges };

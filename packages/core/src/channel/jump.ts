@@ -6,6 +6,7 @@ import {
   type KilogramsPerCubicMetre,
   type Metres,
   metres,
+  QuantityError,
   requirePositive,
   standardGravity,
   type Watts,
@@ -73,7 +74,8 @@ export type HydraulicJump =
   | { readonly kind: "not-supercritical"; readonly froude: number }
   | { readonly kind: "over-capacity" };
 
-/** The jump from a supercritical depth to the first deeper conjugate. */
+/** The jump from a supercritical depth to the first deeper conjugate.
+ *  Throws QuantityError as `conjugateDepths` does, and for α and β so far apart (no stream has them) that the jump would gain head. */
 export function hydraulicJump(flow: Flow, before: Metres, density: KilogramsPerCubicMetre): HydraulicJump {
   requirePositive("density", density, "kg/m³");
   const froudeBefore = froudeNumber(flow, before);
@@ -84,6 +86,8 @@ export function hydraulicJump(flow: Flow, before: Metres, density: KilogramsPerC
   const after = conjugate.kind === "found" ? conjugate.depths.find((y) => y > before) : undefined;
   if (after === undefined) return { kind: "over-capacity" };
   const loss = specificEnergy(flow, before) - specificEnergy(flow, after);
+  if (loss < -1e-9 * before)
+    throw new QuantityError("energy and momentum coefficients", "such that a jump loses head", loss);
   const { discharge, gravity = standardGravity } = flow;
   return {
     kind: "jump",

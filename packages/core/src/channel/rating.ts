@@ -69,10 +69,15 @@ export function rateStage(gaugings: readonly Gauging[], zeroFlow: ZeroFlow): Rat
         weights,
       )
     : line;
+  const coefficient = Math.exp(intercept);
+  requirePositive(
+    "coefficient of the rating: stages too near each other for their height above zero flow, it",
+    coefficient,
+  );
   const freedom = full.freedom;
   const stages = gaugings.map((g) => g.stage);
   return {
-    coefficient: Math.exp(intercept),
+    coefficient,
     exponent,
     exponentStandardError:
       Math.sqrt(full.leverage(full.coefficients.map((_, i) => (i === 1 ? 1 : 0)))) *
@@ -106,10 +111,12 @@ export function ratedDischarge(rating: RatingCurve, stage: Metres, confidence = 
   const above = stage - rating.zeroFlowStage;
   requirePositive("stage above that of zero flow", above, "m");
   const discharge = rating.coefficient * above ** rating.exponent;
+  requireWithin("discharge by the rating", discharge, 0, 1e100, "m³/s");
   const leverage = rating.leverageAt(stage);
   const t = studentQuantile((1 + confidence) / 2, rating.freedom);
   const around = (variance: number): RatedDischarge["curve"] => {
     const factor = Math.exp(t * rating.scatter * Math.sqrt(variance));
+    requireWithin("factor of uncertainty of the rating", factor, 1, 1e100);
     return { min: cubicMetresPerSecond(discharge / factor), max: cubicMetresPerSecond(discharge * factor) };
   };
   return {

@@ -33,6 +33,8 @@ export function heyRatio(radiusOverD84: number, shape = 11.75): number {
  *  @example fergusonRatio(5) // => 7.0288 */
 export function fergusonRatio(radiusOverD84: number, deep = 6.5, shallow = 2.5): number {
   requirePositive("hydraulic radius over D84", radiusOverD84);
+  requirePositive("coefficient of deep water", deep);
+  requirePositive("coefficient of shallow water", shallow);
   return (
     (deep * shallow * radiusOverD84) / Math.sqrt(deep * deep + shallow * shallow * radiusOverD84 ** (5 / 3))
   );

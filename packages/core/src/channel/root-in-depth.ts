@@ -34,10 +34,11 @@ function steppedFrom(
   while (value < 0 !== wanted < 0) {
     y *= factor;
     value = f(y);
-    if (y === 0 || y === Number.POSITIVE_INFINITY) {
+    // further out areas overflow, and a sign would be of their overflow
+    if (!(y > 1e-100 && y < 1e100)) {
       throw new QuantityError(
         "depth that balances",
-        "between 1e-308 and 1e308 m: the given values leave no such depth",
+        "between 1e-100 and 1e100 m: the given values leave no such depth",
         y,
       );
     }

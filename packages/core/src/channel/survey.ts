@@ -1,6 +1,6 @@
 /** A surveyed section: what lies under the surface between levelled points, compiled once into bands of elevation. */
 
-import { type Metres, metres } from "../units/index.js";
+import { type Metres, metres, requirePositive } from "../units/index.js";
 import { checkPoints, checkZones, endsOf } from "./survey-check.js";
 import { bandsOf, groundOf, tableOf } from "./survey-table.js";
 import type { Wet } from "./wet.js";
@@ -69,7 +69,8 @@ export interface SurveyedSection {
  *  every pool below the surface is filled: an island parts the water, its top is wet once covered. Between zones and at ineffective ends
  *  no perimeter is added: water does not rub there.
  *  Throws QuantityError naming the point: stations that go back, a point repeated, a wall that folds onto itself, fewer than two points,
- *  an end no higher than the lowest point (without walls); and for zones out of order or beyond the points.
+ *  an end no higher than the lowest point (without walls); for zones out of order or beyond the points,
+ *  and for ineffective ends that leave nothing to carry water.
  *  @example surveyedSection({ points: [[0, 2], [2, 0], [5, 0], [7, 2]].map(([x, z]) => ({ station: metres(x), elevation: metres(z) })) }).greatestDepth // => 2 */
 export function surveyedSection(survey: Survey): SurveyedSection {
   checkPoints(survey);
@@ -78,6 +79,10 @@ export function surveyedSection(survey: Survey): SurveyedSection {
   const ground = groundOf(survey, lowest);
   const greatestDepth = survey.walls === "vertical" ? Number.POSITIVE_INFINITY : endsOf(survey) - lowest;
   const bands = bandsOf(ground, greatestDepth);
+  const whole = tableOf(ground, bands);
+  const top = bands.length - 1;
+  const above = Math.min(1, greatestDepth - bands[top]!);
+  requirePositive("area that carries water", tableWet(whole, top, above).area, "m²");
   const zones = (survey.zones ?? []).map(({ manning }, zone) => ({
     manning,
     table: tableOf(
@@ -92,7 +97,7 @@ export function surveyedSection(survey: Survey): SurveyedSection {
     greatestDepth,
     bands,
     pieces: bands.map((low, band) => ({ band, low, high: bands[band + 1] ?? greatestDepth })),
-    whole: tableOf(ground, bands),
+    whole,
     zones,
   };
 }

@@ -9,6 +9,7 @@ import {
   metresPerSecond,
   type Pascals,
   pascals,
+  QuantityError,
   requirePositive,
   standardGravity,
 } from "../units/index.js";
@@ -50,13 +51,16 @@ export interface Conveyance {
   readonly perDepth: number;
 }
 
-/** Conveyance K = Q/√S at a depth. */
+/** Conveyance K = Q/√S at a depth. Throws QuantityError as `uniformDischarge` does, and at the crown of a pipe, where K has no derivative. */
 export function conveyance(channel: Channel, depth: Metres): Conveyance {
   const value = uniformDischarge(channel, depth) / Math.sqrt(channel.slope);
   const { rise, bandOf } = carryingOf(channel);
+  const relative = rise(bandOf(depth), depth, channel.slope);
+  if (!Number.isFinite(relative))
+    throw new QuantityError("depth", "below the crown, for a derivative", depth);
   return {
     conveyance: cubicMetresPerSecond(value),
-    perDepth: value * rise(bandOf(depth), depth, channel.slope),
+    perDepth: value * relative,
   };
 }
 
@@ -99,10 +103,12 @@ export interface BedShear {
 /** Shear of uniform flow on the bed. */
 export function bedShear(channel: Channel, depth: Metres, density: KilogramsPerCubicMetre): BedShear {
   requireDepth(channel.section, depth);
-  requirePositive("slope", channel.slope);
+  const { slope, gravity = standardGravity } = channel;
+  requirePositive("slope", slope);
+  requirePositive("gravity", gravity, "m/s²");
   requirePositive("density", density, "kg/m³");
   const { area, perimeter } = wetAt(channel.section, depth);
-  const perMetre = (channel.gravity ?? standardGravity) * channel.slope;
+  const perMetre = gravity * slope;
   return {
     mean: pascals(density * perMetre * (area / perimeter)),
     greatest: pascals(density * perMetre * depth),

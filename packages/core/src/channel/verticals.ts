@@ -1,8 +1,8 @@
 /** The depth at every place across a section, as strips of equal width over the water. */
 
-import { type Metres, metres, QuantityError, requireWithin } from "../units/index.js";
+import { type Metres, metres, QuantityError, requirePositive, requireWithin } from "../units/index.js";
 import { type CrossSection, type PrismaticSection, requireDepth } from "./section.js";
-import type { Survey, SurveyedSection } from "./survey.js";
+import type { SurveyedSection } from "./survey.js";
 import { wetAt } from "./wet.js";
 
 export interface Strip {
@@ -22,6 +22,7 @@ export function stripsAcross(section: CrossSection, depth: Metres, count: number
   if (!Number.isInteger(count)) throw new QuantityError("number of strips", "whole", count);
   const { from, to, depthAt } =
     section.shape === "surveyed" ? acrossSurvey(section, depth) : acrossPrism(section, depth);
+  requirePositive("width of the water", to - from, "m");
   const width = (to - from) / count;
   const side = (i: number): number => Math.max(0, depthAt(from + ((to - from) * i) / count));
   return Array.from({ length: count }, (_, i) => ({
@@ -66,39 +67,39 @@ function banked(left: number, right: number, depth: number, width: number, x: nu
   return Math.min(depth, fromLeft, fromRight);
 }
 
+/** A point of the ground, its height above the lowest. */
+interface Ground {
+  readonly x: number;
+  readonly z: number;
+}
+
 function acrossSurvey({ survey, lowest }: SurveyedSection, depth: number): Across {
-  const surface = lowest + depth;
-  const { points } = survey;
-  const depthAt = (x: number): number =>
-    isEffective(survey, x, surface) ? surface - groundAt(survey, x) : 0;
-  const wet = points.slice(1).flatMap((right, i) => edgesOf(points[i]!, right, surface));
-  return { from: Math.min(...wet), to: Math.max(...wet), depthAt };
+  // heights above the lowest point, as depth is: far from the datum their sums would round
+  const ground = survey.points.map(({ station, elevation }) => ({ x: station, z: elevation - lowest }));
+  const { left, right } = survey.ineffective ?? {};
+  const isDead = (x: number): boolean =>
+    (left !== undefined && x < left.station && depth < left.elevation - lowest) ||
+    (right !== undefined && x > right.station && depth < right.elevation - lowest);
+  const wet = ground.slice(1).flatMap((end, i) => edgesOf(ground[i]!, end, depth));
+  return {
+    from: Math.min(...wet),
+    to: Math.max(...wet),
+    depthAt: (x) => (isDead(x) ? 0 : depth - groundAt(ground, x)),
+  };
 }
 
-/** The ends of the water between two points of the survey. */
-function edgesOf(
-  left: Survey["points"][number],
-  right: Survey["points"][number],
-  surface: number,
-): readonly number[] {
-  const under = [left, right].filter((p) => p.elevation < surface).map((p) => p.station);
+/** The ends of the water between two points of the ground. */
+function edgesOf(left: Ground, right: Ground, depth: number): readonly number[] {
+  const under = [left, right].filter(({ z }) => z < depth).map(({ x }) => x);
   if (under.length !== 1) return under;
-  const share = (surface - left.elevation) / (right.elevation - left.elevation);
-  return [...under, left.station + share * (right.station - left.station)];
+  const share = (depth - left.z) / (right.z - left.z);
+  return [...under, left.x + share * (right.x - left.x)];
 }
 
-function groundAt({ points }: Survey, x: number): number {
-  const after = points.findIndex((p) => p.station >= x);
-  const right = points[after] ?? points.at(-1)!;
-  const left = points[Math.max(0, after - 1)]!;
-  const run = right.station - left.station;
-  return run > 0
-    ? left.elevation + ((x - left.station) / run) * (right.elevation - left.elevation)
-    : right.elevation;
-}
-
-function isEffective({ ineffective }: Survey, x: number, surface: number): boolean {
-  const { left, right } = ineffective ?? {};
-  if (left !== undefined && x < left.station && surface <= left.elevation) return false;
-  return !(right !== undefined && x > right.station && surface <= right.elevation);
+function groundAt(ground: readonly Ground[], x: number): number {
+  const after = ground.findIndex((p) => p.x >= x);
+  const right = ground[after] ?? ground.at(-1)!;
+  const left = ground[Math.max(0, after - 1)]!;
+  const run = right.x - left.x;
+  return run > 0 ? left.z + ((x - left.x) / run) * (right.z - left.z) : right.z;
 }
