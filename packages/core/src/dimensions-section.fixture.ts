@@ -1,41 +1,6 @@
-/** Sections, uniform and critical flow, energy and jumps. Gravity is an argument: every unit is free. */
-import { pointsOf, surveyOf } from "../channel/sections.fixture.js";
+/** Sections of every shape, and the channels and flows in them. Gravity is an argument: every unit is free. */
+import { pointsOf, surveyOf } from "./channel/sections.fixture.js";
 import {
-  alternateDepths,
-  bedShear,
-  type Channel,
-  type CrossSection,
-  circularSection,
-  compositeRoughness,
-  conjugateDepths,
-  conveyance,
-  criticalDepth,
-  criticalSlope,
-  type Flow,
-  type Friction,
-  frictionSlope,
-  froudeNumber,
-  hydraulicJump,
-  kilogramsPerCubicMetre,
-  minimumEnergy,
-  normalDepth,
-  parabolicSection,
-  rectangularSection,
-  type SurveyedSection,
-  sectionGeometry,
-  specificEnergy,
-  specificForce,
-  squareMetresPerSecond,
-  stripsAcross,
-  surveyedSection,
-  trapezoidalSection,
-  triangularSection,
-  uniformDischarge,
-  uniformVelocity,
-  velocityCoefficients,
-} from "../index.js";
-import {
-  discharge,
   dischargeOf,
   gravityOf,
   type Kernel,
@@ -45,9 +10,28 @@ import {
   manning,
   none,
   type Scale,
-  speed,
-  stress,
-} from "./scaling.fixture.js";
+} from "./dimensions-scaling.fixture.js";
+import {
+  type Channel,
+  type CrossSection,
+  circularSection,
+  compositeRoughness,
+  type Flow,
+  type Friction,
+  type KilogramsPerCubicMetre,
+  kilogramsPerCubicMetre,
+  type Metres,
+  parabolicSection,
+  rectangularSection,
+  type SurveyedSection,
+  sectionGeometry,
+  squareMetresPerSecond,
+  stripsAcross,
+  surveyedSection,
+  trapezoidalSection,
+  triangularSection,
+  velocityCoefficients,
+} from "./index.js";
 
 const manningOf = ({ L, T }: Scale, n: number): number => (n * T) / Math.cbrt(L);
 const zonesOf = (s: Scale) => [
@@ -64,8 +48,8 @@ const ground = (s: Scale) =>
       [9, 3],
     ] as const
   ).map(([x, z]) => [x * s.L, z * s.L] as const);
-const survey = (s: Scale): SurveyedSection => surveyOf(ground(s), { zones: zonesOf(s) });
-const frictions: Readonly<Record<Friction["law"], (s: Scale) => Friction>> = {
+export const survey = (s: Scale): SurveyedSection => surveyOf(ground(s), { zones: zonesOf(s) });
+export const frictions: Readonly<Record<Friction["law"], (s: Scale) => Friction>> = {
   manning: (s) => ({ law: "manning", n: manningOf(s, 0.03) }),
   "manning-zones": () => ({ law: "manning-zones", method: "pavlovskii" }),
   chezy: ({ L, T }) => ({ law: "chezy", c: (40 * Math.sqrt(L)) / T }),
@@ -91,9 +75,10 @@ export const flowOf = (s: Scale): Flow => ({
   energyCoefficient: 1.1,
   momentumCoefficient: 1.03,
 });
-const depth = (s: Scale) => lengthOf(s, 1.4);
-const density = ({ L, M }: Scale) => kilogramsPerCubicMetre((1000 * M) / L ** 3);
-const firstOf = (answer: { readonly kind: string; readonly depths?: readonly number[] }): number =>
+export const depth = (s: Scale): Metres => lengthOf(s, 1.4);
+export const density = ({ L, M }: Scale): KilogramsPerCubicMetre =>
+  kilogramsPerCubicMetre((1000 * M) / L ** 3);
+export const firstOf = (answer: { readonly kind: string; readonly depths?: readonly number[] }): number =>
   answer.depths?.[0] ?? Number.NaN;
 
 const at = (section: CrossSection, s: Scale) => sectionGeometry(section, depth(s));
@@ -153,60 +138,5 @@ export const sectionKernels: readonly Kernel[] = [
     velocityCoefficients,
     ["α", none, (of, s) => of(survey(s), depth(s)).energy],
     ["β", none, (of, s) => of(survey(s), depth(s)).momentum],
-  ),
-];
-
-const uniformKernels: readonly Kernel[] = Object.entries(frictions).flatMap(([law, friction]) => {
-  const channel = (s: Scale): Channel => channelOf(s, friction(s));
-  return [
-    ...kernels(uniformDischarge, [law, discharge, (run, s) => run(channel(s), depth(s))]),
-    ...kernels(uniformVelocity, [law, speed, (run, s) => run(channel(s), depth(s))]),
-    ...kernels(
-      conveyance,
-      [law, discharge, (run, s) => run(channel(s), depth(s)).conveyance],
-      [`${law}, per depth`, { L: 2, T: -1 }, (run, s) => run(channel(s), depth(s)).perDepth],
-    ),
-    ...kernels(frictionSlope, [law, none, (run, s) => run(channel(s), depth(s), dischargeOf(s, 6))]),
-    ...kernels(normalDepth, [law, length, (run, s) => firstOf(run(channel(s), dischargeOf(s, 6)))]),
-    ...kernels(criticalSlope, [
-      law,
-      none,
-      (run, s) => {
-        const critical = run({ ...flowOf(s), section: survey(s) }, friction(s));
-        return critical.kind === "found" ? critical.slope : Number.NaN;
-      },
-    ]),
-  ];
-});
-
-const jump = (run: typeof hydraulicJump, s: Scale) => {
-  const found = run(flowOf(s), lengthOf(s, 0.3), density(s));
-  return found.kind === "jump" ? found : null;
-};
-
-export const flowKernels: readonly Kernel[] = [
-  ...uniformKernels,
-  ...kernels(
-    bedShear,
-    ["mean", stress, (run, s) => run(channelOf(s), depth(s), density(s)).mean],
-    ["greatest", stress, (run, s) => run(channelOf(s), depth(s), density(s)).greatest],
-    ["shear velocity", speed, (run, s) => run(channelOf(s), depth(s), density(s)).shearVelocity],
-  ),
-  ...kernels(criticalDepth, ["depth", length, (run, s) => firstOf(run(flowOf(s)))]),
-  ...kernels(froudeNumber, ["number", none, (run, s) => run(flowOf(s), depth(s))]),
-  ...kernels(specificEnergy, ["energy", length, (run, s) => run(flowOf(s), depth(s))]),
-  ...kernels(
-    minimumEnergy,
-    ["energy", length, (run, s) => run(flowOf(s)).energy],
-    ["depth", length, (run, s) => run(flowOf(s)).depth],
-  ),
-  ...kernels(alternateDepths, ["first depth", length, (run, s) => firstOf(run(flowOf(s), depth(s)))]),
-  ...kernels(specificForce, ["volume", { L: 3 }, (run, s) => run(flowOf(s), depth(s))]),
-  ...kernels(conjugateDepths, ["first depth", length, (run, s) => firstOf(run(flowOf(s), depth(s)))]),
-  ...kernels(
-    hydraulicJump,
-    ["depth after", length, (run, s) => jump(run, s)?.after ?? Number.NaN],
-    ["loss of head", length, (run, s) => jump(run, s)?.headLoss ?? Number.NaN],
-    ["power", { L: 2, M: 1, T: -3 }, (run, s) => jump(run, s)?.power ?? Number.NaN],
   ),
 ];

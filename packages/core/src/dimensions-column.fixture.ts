@@ -1,4 +1,18 @@
 /** Columns of water over a spot, from a float or from a channel, and where a fish holds in them. */
+
+import {
+  dischargeOf,
+  type Kernel,
+  kernels,
+  length,
+  lengthOf,
+  none,
+  type Scale,
+  speed,
+  speedOf,
+  waterOf,
+} from "./dimensions-scaling.fixture.js";
+import { channelOf } from "./dimensions-section.fixture.js";
 import {
   type Column,
   captureReach,
@@ -16,20 +30,7 @@ import {
   speedProfile,
   turbulenceIntensity,
   waterColumn,
-} from "../index.js";
-import {
-  dischargeOf,
-  type Kernel,
-  kernels,
-  length,
-  lengthOf,
-  none,
-  type Scale,
-  speed,
-  speedOf,
-  waterOf,
-} from "./scaling.fixture.js";
-import { channelOf } from "./section.fixture.js";
+} from "./index.js";
 
 export const columnOf = (
   s: Scale,

@@ -1,6 +1,4 @@
-/** What a kernel does when the units of length, mass and time change: the sizes of the units, what is measured in them, and the check. */
-import fc from "fast-check";
-import { expect } from "vitest";
+/** What a kernel is when the units of length, mass and time change: the sizes of the units, and what is measured in them. */
 import {
   type CubicMetresPerSecond,
   celsius,
@@ -14,7 +12,7 @@ import {
   newtonsPerMetre,
   squareMetresPerSecond,
   type Water,
-} from "../index.js";
+} from "./index.js";
 
 /** What one unit of length, mass and time is worth. */
 export interface Scale {
@@ -53,15 +51,6 @@ export const stress: Partial<Scale> = { L: -1, M: 1, T: -2 };
 export const manning: Partial<Scale> = { L: -1 / 3, T: 1 };
 export const none: Partial<Scale> = {};
 
-const factor = fc.double({ min: 0.7, max: 1.4, noNaN: true });
-/** Every unit on its own: for kernels in which gravity has no part or is an argument. */
-export const free: fc.Arbitrary<Scale> = fc.record({ L: factor, M: factor, T: factor });
-/** Gravity is written into the kernel: lengths go with the square of times, so that it stays as it is. */
-export const weighed: fc.Arbitrary<Scale> = fc
-  .record({ L: factor, M: factor })
-  .map(({ L, M }) => ({ L, M, T: Math.sqrt(L) }));
-/** Gravity and a time are written into the kernel: the unit of mass alone is free. */
-export const massOnly: fc.Arbitrary<Scale> = factor.map((M) => ({ L: 1, M, T: 1 }));
 export const one: Scale = { L: 1, M: 1, T: 1 };
 
 export const lengthOf = ({ L }: Scale, value: number): Metres => metres(value * L);
@@ -76,19 +65,3 @@ export const waterOf = ({ L, M, T }: Scale): Water =>
     temperature: celsius(12),
     surfaceTension: newtonsPerMetre((0.074 * M) / T ** 2),
   });
-
-export function scalesAs(
-  { exponents: { L = 0, M = 0, T = 0 }, value }: Kernel,
-  scales: fc.Arbitrary<Scale>,
-  tolerance: number,
-): void {
-  const base = value(one);
-  expect(Math.abs(base)).toBeGreaterThan(0);
-  fc.assert(
-    fc.property(scales, (scale) => {
-      const expected = base * scale.L ** L * scale.M ** M * scale.T ** T;
-      expect(Math.abs(value(scale) / expected - 1)).toBeLessThan(tolerance);
-    }),
-    { seed: 4, numRuns: 40 },
-  );
-}

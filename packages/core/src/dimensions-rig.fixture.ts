@@ -1,49 +1,6 @@
-/** Bodies, lines and floats, the rig they make, and its drift. */
-import {
-  addedMass,
-  beadMass,
-  buildShot,
-  buildTippet,
-  cubicMetres,
-  type DriftOptions,
-  dragFreeTime,
-  drift,
-  effectiveSecondsOf,
-  explicitWater,
-  type Float,
-  float,
-  floatDraft,
-  floatKernel,
-  floatReserve,
-  hangFrom,
-  heightAboveBed,
-  hold,
-  holdInStep,
-  hook,
-  hookMass,
-  kilograms,
-  kilogramsPerCubicMetre,
-  type Line,
-  line,
-  lineKernel,
-  lineLength,
-  metres,
-  newtons,
-  type Rig,
-  reserveOf,
-  rig,
-  type Sinker,
-  settle,
-  sinker,
-  sinkerKernel,
-  slowerThanFoam,
-  solve,
-  submergedWeight,
-  surroundings,
-  terminalSpeed,
-  tippetStrength,
-} from "../index.js";
-import { columnOf } from "./column.fixture.js";
+/** Bodies, lines and floats, what acts on them, and the tables that they come from. */
+
+import { columnOf } from "./dimensions-column.fixture.js";
 import {
   force,
   type Kernel,
@@ -55,7 +12,45 @@ import {
   speed,
   speedOf,
   waterOf,
-} from "./scaling.fixture.js";
+} from "./dimensions-scaling.fixture.js";
+import {
+  addedMass,
+  beadMass,
+  buildShot,
+  buildTippet,
+  cubicMetres,
+  dragFreeTime,
+  explicitWater,
+  type Float,
+  float,
+  floatDraft,
+  floatKernel,
+  floatReserve,
+  hangFrom,
+  hook,
+  hookMass,
+  kilograms,
+  kilogramsPerCubicMetre,
+  type Line,
+  line,
+  lineKernel,
+  lineLength,
+  type Newtons,
+  newtons,
+  type Rig,
+  reserveOf,
+  rig,
+  type Settled,
+  type Sinker,
+  settle,
+  sinker,
+  sinkerKernel,
+  solve,
+  submergedWeight,
+  surroundings,
+  terminalSpeed,
+  tippetStrength,
+} from "./index.js";
 
 const sinkerOf = (s: Scale): Sinker =>
   sinker({
@@ -77,11 +72,11 @@ const floatOf = (s: Scale): Float =>
     mass: kilograms(1e-4 * s.M),
     treatment: 0.3,
   });
-const rigOf = (s: Scale): Rig => rig(floatOf(s), { line: lineOf(s), sinker: sinkerOf(s) });
-const forceOf = ({ L, M, T }: Scale, value: number) => newtons((value * M * L) / T ** 2);
+export const rigOf = (s: Scale): Rig => rig(floatOf(s), { line: lineOf(s), sinker: sinkerOf(s) });
+export const forceOf = ({ L, M, T }: Scale, value: number): Newtons => newtons((value * M * L) / T ** 2);
 const hangOf = (run: typeof hangFrom, s: Scale) =>
   run(floatKernel(floatOf(s), waterOf(s)), rigOf(s).sections, columnOf(s));
-const free = (s: Scale) => settle(rigOf(s), columnOf(s));
+export const free = (s: Scale): Settled => settle(rigOf(s), columnOf(s));
 
 /** Gravity has no part: every unit is free. */
 export const dragKernels: readonly Kernel[] = [
@@ -140,49 +135,6 @@ export const weighedRigKernels: readonly Kernel[] = [
     ["lean", none, (run, s) => run(rigOf(s), columnOf(s)).lean],
     ["draft", length, (run, s) => run(rigOf(s), columnOf(s)).draft],
   ),
-];
-
-const inStep = (target: ReturnType<typeof holdInStep>) => (target.reach === "held" ? target.point : null);
-
-/** The pull in step is searched to 1 nN. */
-export const heldKernels: readonly Kernel[] = [
-  ...kernels(holdInStep, [
-    "pull",
-    force,
-    (run, s) => inStep(run(rigOf(s), columnOf(s), free(s), forceOf(s, 0.02)))?.force ?? 0,
-  ]),
-  ...kernels(hold, [
-    "speed in step",
-    speed,
-    (run, s) =>
-      inStep(run(rigOf(s), columnOf(s), { greatest: forceOf(s, 0.02), points: 2 }).inStep)?.driftSpeed ?? 0,
-  ]),
-  ...kernels(slowerThanFoam, [
-    "speed in step",
-    speed,
-    (run, s) => run(inStep(holdInStep(rigOf(s), columnOf(s), free(s), forceOf(s, 0.02)))!),
-  ]),
-];
-
-const options: DriftOptions = {
-  runLength: metres(2),
-  segments: 3,
-  instants: 8,
-  window: { low: heightAboveBed(0), high: heightAboveBed(0.6) },
-};
-
-/** A float answers to its load over a time of its own: of a drift only the unit of mass is free. */
-export const driftKernels: readonly Kernel[] = [
-  ...kernels(
-    drift,
-    ["time", none, (run, s) => run(rigOf(s), columnOf(s), options).duration],
-    [
-      "tension at the float",
-      { M: 1 },
-      (run, s) => run(rigOf(s), columnOf(s), options).path.at(-1)?.tensionAtFloat ?? 0,
-    ],
-  ),
-  ...kernels(effectiveSecondsOf, ["time", none, (run, s) => run(rigOf(s), columnOf(s), options)]),
 ];
 
 /** Densities and strengths come from tables: masses go with the cube of lengths, forces with the square. */
