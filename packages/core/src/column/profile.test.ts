@@ -70,6 +70,22 @@ function stretched(profile: Profile, L: number): Profile {
   return { ...profile, points: profile.points.map((p) => point(p.heightAboveBed * L, p.speed)) };
 }
 
+test.each<Profile>([
+  { law: "dip", roughnessLength: metres(0.1), dip: 0.45 },
+  { law: "dip", roughnessLength: metres(0.004), dip: 0.6 },
+  { law: "log-wake", roughnessLength: metres(0.2), wake: -0.5 },
+])(
+  "where $law would run backwards just above z0 of $roughnessLength m, the mean counts it as still",
+  (profile) => {
+    const shape = shapeOf(profile, 1);
+    const foot = "roughnessLength" in profile ? profile.roughnessLength : 0;
+    expect(shape.at(foot * (1 + 1e-4))).toBe(0);
+    const top = profile.law === "dip" ? 0.99 : 1;
+    const mean = integral(shape.at, foot, top) + (1 - top) * shape.at(1);
+    expect(Math.abs(mean / shape.mean - 1)).toBeLessThan(1e-8);
+  },
+);
+
 test("a wake of nothing and a dip of nothing are the log law", () => {
   const log = shapeOf({ law: "log", roughnessLength: metres(0.004) }, 1);
   const wake = shapeOf({ law: "log-wake", roughnessLength: metres(0.004), wake: 0 }, 1);

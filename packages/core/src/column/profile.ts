@@ -1,6 +1,6 @@
 /** The six laws of speed against height, each as a shape g(z) with its depth mean. A column scales the shape to its surface speed. */
 
-import { monotoneCubic } from "../numerics/index.js";
+import { findRoot, monotoneCubic } from "../numerics/index.js";
 import type { SourceKey, Validity } from "../sources/index.js";
 import { type HeightAboveBed, type Metres, type MetresPerSecond, QuantityError } from "../units/index.js";
 
@@ -118,18 +118,27 @@ function logShape(h: number, z0: number, wake: number, dip: number): Shape {
   return { at, surface: raw(h), mean: logMean(h, z0, wake, dip), perShear: vonKarman };
 }
 
-/** Exact depth mean of the log law with wake and dip, from z0 to the ceiling and constant above it. */
+/** Exact depth mean of the log law with wake and dip, over the heights where it is above 0 and constant above the ceiling. */
 function logMean(h: number, z0: number, wake: number, dip: number): number {
   if (z0 >= h) return 0;
   const t = dip > 0 ? dipCeiling : 1;
   const f = z0 / h;
-  const log = t * Math.log(t / f) - t + f;
-  const wakeMean = wake * (t - f - (Math.sin(Math.PI * t) - Math.sin(Math.PI * f)) / Math.PI);
+  const foot = footOf(f, t, wake, dip);
+  const log = t * Math.log(t / f) - t - (foot * Math.log(foot / f) - foot);
+  const wakeMean = wake * (t - foot - (Math.sin(Math.PI * t) - Math.sin(Math.PI * foot)) / Math.PI);
+  if (dip <= 0) return log + wakeMean;
   // ∫ ln(1 − x) dx = −(1 − x) ln(1 − x) − x
-  const primitive = (x: number): number => (x === 1 ? -1 : -(1 - x) * Math.log1p(-x) - x);
-  const dipMean = dip > 0 ? dip * (primitive(t) - primitive(f)) : 0;
-  const above = dip > 0 ? (1 - t) * (Math.log(t / f) + dip * Math.log1p(-t)) : 0;
-  return log + wakeMean + dipMean + above;
+  const primitive = (x: number): number => -(1 - x) * Math.log1p(-x) - x;
+  const above = (1 - t) * (Math.log(t / f) + dip * Math.log1p(-t));
+  return log + dip * (primitive(t) - primitive(foot)) + above;
+}
+
+/** The height over depth where the law comes above 0: z0 itself, or a little over it where a dip or a wake below 0 takes from the log law. */
+function footOf(f: number, top: number, wake: number, dip: number): number {
+  if (dip <= 0 && wake >= 0) return f;
+  const g = (x: number): number =>
+    Math.log(x / f) + 2 * wake * Math.sin((Math.PI / 2) * x) ** 2 + (dip > 0 ? dip * Math.log1p(-x) : 0);
+  return f < top && g(top) > 0 ? findRoot(g, f, top, 1e-15).root : f;
 }
 
 function powerShape(h: number, m: number): Shape {

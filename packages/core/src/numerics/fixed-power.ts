@@ -2,7 +2,8 @@
 
 const centres = 64;
 
-/** A function that gives x^p to 2e-13 relative for −1 <= p <= 1 (2e-11 for −4 <= p <= 4) where 1e-30 <= x <= 1e30, and what `**` gives for the rest.
+/** A function that gives x^p to 3e-13 relative for −1 <= p <= 4 (2e-12 down to p = −2, 2e-11 down to −4) where
+ *  1e-30 <= x <= 1e30, and what `**` gives for the rest.
  *  x = 2^e c (1 + r) with c the nearest of 64 centres in [1, 2): 2^(p e) and c^p from tables, (1 + r)^p by the binomial series to the fifth power of r.
  *  Exponent and centre are read from the bits of x rounded to single precision; r is taken from x itself.
  *  @example fixedPower(-0.89)(100) // => 0.01659586907 */
