@@ -47,7 +47,7 @@ function speedScale(hang: Hang, around: Surroundings): number {
 function tolerances(hang: Hang, around: Surroundings): { readonly force: number; readonly length: number } {
   const drag = hang.float.dragAt(hang.surfaceSpeed, hang.float.draft(hang.weight)) + around.held;
   return {
-    force: Math.min(5e-10, 1e-9 * drag + 1e-12 * hang.weight),
+    force: Math.min(5e-10, 2e-10 * drag + 1e-12 * hang.weight),
     length: Math.min(5e-10, 1e-9 * hang.length),
   };
 }
@@ -56,8 +56,8 @@ function tolerances(hang: Hang, around: Surroundings): { readonly force: number;
  *  of the bed. */
 export function hangingByNewton(hang: Hang, around: Surroundings): Balance | null {
   const start: Iterate = { ...plumbGuess(hang, around), jacobian: null };
-  const rough = newton(hang, around, start, hangingView, hang.roughShoot, 1e6) ?? start;
-  const loose = newton(hang, around, rough, hangingView, hang.shootTo(looseTolerance), 1e4, true) ?? rough;
+  const rough = newton(hang, around, start, hangingView, hang.roughShoot, 3e6) ?? start;
+  const loose = newton(hang, around, rough, hangingView, hang.shootTo(looseTolerance), 1e5, true) ?? rough;
   const found = newton(hang, around, loose, hangingView, hang.shoot, 1);
   return found === null || found.second < 0 ? null : balanceOf(found, hangingView);
 }
