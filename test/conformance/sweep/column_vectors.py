@@ -1,5 +1,5 @@
 """The water column: laws of speed against height, their means, the wake of a boulder."""
-from math import exp, sqrt
+from math import exp, log, log1p, pi, sin, sqrt
 
 from scipy.integrate import quad
 from scipy.optimize import brentq
@@ -35,7 +35,10 @@ def any_means(r, dips):
             column = any_column(r, law)
             g, h = shape(column), column["h"]
             floor = column["a"] if LAWS[law] in ("log", "log-wake", "dip") else 0.0
-            parts = [floor, 10 * floor, 0.1 * h, 0.99 * h, h] if floor else [0.0, 1e-3 * h, 0.1 * h, h]
+            # quad does not see a law that turns positive just above its length: it starts there
+            rises = LAWS[law] == "dip" or (LAWS[law] == "log-wake" and column["b"] < 0)
+            foot = brentq(lambda z: raised(column, z), floor, 2 * floor, xtol=1e-18, rtol=1e-15) if rises else floor
+            parts = [foot, 10 * floor, 0.1 * h, 0.99 * h, h] if floor else [0.0, 1e-3 * h, 0.1 * h, h]
             parts = sorted(p for p in parts if p <= h)
             mean = sum(quad(g, a, b, epsabs=1e-14, epsrel=1e-13, limit=200)[0] for a, b in zip(parts, parts[1:])) / h
             top = h / (1 + column["b"]) if LAWS[law] == "dip" else h
@@ -44,6 +47,12 @@ def any_means(r, dips):
             height = brentq(lambda z: g(z) - mean, floor or 1e-9, top, xtol=1e-15, rtol=1e-14)
             if (LAWS[law] == "dip") == dips:
                 yield {**column, "ratio": mean / g(h), "height": height}
+
+
+def raised(c, z):
+    """A law of the log family as written, also where it is below 0."""
+    h, a, b, law = c["h"], c["a"], c["b"], LAWS[c["law"]]
+    return log(z / a) + (2 * b * sin(pi * z / 2 / h) ** 2 if law == "log-wake" else b * log1p(-z / h) if law == "dip" else 0.0)
 
 
 def any_column(r, law):
