@@ -12,6 +12,7 @@ import { cruise } from "./cruise-11/cases.js";
 import { fang } from "./fang-calculator/cases.js";
 import { fhwaHds } from "./fhwa-hds/cases.js";
 import { fhwaToolbox } from "./fhwa-toolbox/cases.js";
+import { flowIdentities } from "./flow-identities/cases.js";
 import { hauser } from "./hauser/cases.js";
 import { hwang } from "./hwang-6/cases.js";
 import { leeds } from "./leeds-cive3415/cases.js";
@@ -42,6 +43,7 @@ export const channelFolders: readonly SourceCases[] = [
   hwang,
   cengel,
   channelIdentities,
+  flowIdentities,
   automaticSolution,
 ];
 

@@ -119,6 +119,9 @@ export const statedEvaluations = {
     return strip === undefined ? Number.NaN : strip.station / strip.width;
   },
   "friction over reaction on the bed": (_: Inputs): number => core.bedFriction,
+  "holding height in deep water, m": (_: Inputs): number =>
+    core.fishWindow(waterColumn({ ...unit, depth: metres(3) })).holding,
+  "reach of a fish by default, m": (_: Inputs): number => core.fishWindow(waterColumn(unit)).reach,
   "holding height over depth, shallow": (i: Inputs): number =>
     core.fishWindow(waterColumn({ ...unit, depth: metres(number(i, "depth")) })).holding / number(i, "depth"),
 } as const;

@@ -5,6 +5,7 @@ import {
   cubicMetres,
   drift,
   explicitWater,
+  type Float,
   float,
   floatKernel,
   kilograms,
@@ -20,17 +21,20 @@ import {
   settle,
   sinker,
   squareMetresPerSecond,
+  type Water,
   waterColumn,
 } from "@plumbdrift/core";
 import type { Inputs } from "./case.js";
 import { number } from "./inputs.js";
 
-const water = explicitWater({
+/** 1000 kg/m³, 1e-6 m²/s. */
+export const water: Water = explicitWater({
   density: kilogramsPerCubicMetre(1000),
   kinematicViscosity: squareMetresPerSecond(1e-6),
   temperature: celsius(15),
 });
-const raft = float({
+/** A float of 1 g, 40 by 20 by 20 mm. */
+export const raft: Float = float({
   length: millimetres(40),
   width: millimetres(20),
   height: millimetres(20),
@@ -115,6 +119,9 @@ export const unsteadyEvaluations = {
   "excess at the end of a drift over the settled one": (i: Inputs): number => endOverSettled(i),
   "distance left when settled, over the settled depth": (_: Inputs): number => leftAtSettling(),
   "first acceleration of a sinker on a slack line, m/s²": (i: Inputs): number => fall(i),
+  "treatment of a float by default": (_: Inputs): number =>
+    float({ length: metres(0.04), width: metres(0.02), height: metres(0.02), mass: kilograms(1e-3) })
+      .treatment,
   "added mass of a sphere, g": (_: Inputs): number => 1e3 * addedMass(ball, water),
   "added mass of a cylinder, g": (_: Inputs): number => 1e3 * addedMass(rod, water),
   "windage on a dry float, N": (i: Inputs): number =>

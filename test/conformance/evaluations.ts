@@ -4,10 +4,13 @@ import { channelEvaluations } from "./evaluations-channel.js";
 import { columnEvaluations } from "./evaluations-column.js";
 import { driftEvaluations } from "./evaluations-drift.js";
 import { forceEvaluations } from "./evaluations-forces.js";
+import { gaugingEvaluations } from "./evaluations-gauging.js";
+import { identityEvaluations } from "./evaluations-identities.js";
 import { lieEvaluations } from "./evaluations-lie.js";
 import { reachEvaluations } from "./evaluations-reach.js";
 import { resistanceEvaluations } from "./evaluations-resistance.js";
 import { statedEvaluations } from "./evaluations-stated.js";
+import { stillWaterEvaluations } from "./evaluations-still-water.js";
 import { unsteadyEvaluations } from "./evaluations-unsteady.js";
 import { waterEvaluations } from "./evaluations-water.js";
 
@@ -17,10 +20,13 @@ export type Evaluation =
   | keyof typeof channelEvaluations
   | keyof typeof columnEvaluations
   | keyof typeof driftEvaluations
+  | keyof typeof gaugingEvaluations
+  | keyof typeof identityEvaluations
   | keyof typeof lieEvaluations
   | keyof typeof reachEvaluations
   | keyof typeof resistanceEvaluations
   | keyof typeof statedEvaluations
+  | keyof typeof stillWaterEvaluations
   | keyof typeof unsteadyEvaluations;
 
 export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number>> = {
@@ -29,9 +35,12 @@ export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number
   ...channelEvaluations,
   ...columnEvaluations,
   ...driftEvaluations,
+  ...gaugingEvaluations,
+  ...identityEvaluations,
   ...lieEvaluations,
   ...reachEvaluations,
   ...resistanceEvaluations,
   ...statedEvaluations,
+  ...stillWaterEvaluations,
   ...unsteadyEvaluations,
 };

@@ -3,6 +3,7 @@ import { arcementSchneider } from "./arcement-schneider-1989/cases.js";
 import type { SourceCases } from "./case.js";
 import { chowBackwater } from "./chow-10-1/cases.js";
 import { chowTableCases } from "./chow-table-5-6/cases.js";
+import { gaugingIdentities } from "./gauging-identities/cases.js";
 import { hydrocal } from "./hydrocal/cases.js";
 import { leopoldMaddock } from "./leopold-maddock-1953/cases.js";
 import { resistanceRatios } from "./resistance-ratios/cases.js";
@@ -20,6 +21,7 @@ export const reachFolders: readonly SourceCases[] = [
   chowBackwater,
   rivrProfiles,
   scipyStatistics,
+  gaugingIdentities,
 ];
 
 /** Rows of the list of check values that these folders answer. */

@@ -15,5 +15,11 @@ export const hughesDill: SourceCases = {
       inputs: { ...fish, speed: 0.3, greatestSpeed: 0.9 },
       printed: "66.6389",
     },
+    {
+      id: "F-02.too fast",
+      evaluates: "capture distance, cm",
+      inputs: { ...fish, speed: 0.9, greatestSpeed: 0.9 / 1.005 },
+      printed: "0.0000000",
+    },
   ],
 };

@@ -1,7 +1,7 @@
 /** The numeric constants of the core's relations: every number written in the rooms that hold relations, less what a reviewed rule leaves out. */
 import { readdirSync, readFileSync } from "node:fs";
 import ts from "typescript";
-import { boundChecks, methodFiles, methodNames, rooms, solvers, structure } from "./rule.js";
+import { boundChecks, counted, methodFiles, methodNames, places, rooms, solvers, structure } from "./rule.js";
 
 export interface Constant {
   /** `water/water.ts: 280.68 in waterViscosity`, with a count where it stands there more than once. */
@@ -51,15 +51,31 @@ function literals(source: ts.SourceFile): readonly ts.NumericLiteral[] {
 
 function isLeftOut(literal: ts.NumericLiteral): boolean {
   if (structure.includes(Number(literal.text)) || ts.isLiteralTypeNode(literal.parent)) return true;
+  if (/^[12]$/.test(literal.text) && isCount(literal)) return true;
   for (let node: ts.Node = literal; !ts.isSourceFile(node); node = node.parent) {
     if (isMethod(node, literal)) return true;
   }
   return false;
 }
 
+/** Whether a 1 or a 2 steps to a neighbouring place, or counts things. */
+function isCount(literal: ts.NumericLiteral): boolean {
+  const { parent } = literal;
+  if (!ts.isBinaryExpression(parent)) return false;
+  const sign = parent.operatorToken.getText();
+  const beside = parent.left === literal ? parent.right : parent.left;
+  const named = (names: readonly string[]): boolean =>
+    names.includes(/\w+$/.exec(beside.getText().replace(/ \?\? 0\)$/, ""))?.[0] ?? "");
+  if (/^([!=]==|>>)$/.test(sign)) return true;
+  if (/^[<>]=?$/.test(sign)) return named(counted);
+  return /^[+-]$/.test(sign) && parent.right === literal && named(places);
+}
+
 /** Whether a node on the way up from a literal says that the literal is no part of a relation. */
 function isMethod(node: ts.Node, literal: ts.NumericLiteral): boolean {
   const { parent } = node;
+  if (ts.isIfStatement(parent) && parent.expression === node && ts.isThrowStatement(bodyOf(parent)))
+    return true;
   if (ts.isElementAccessExpression(parent) && parent.argumentExpression === node) return true;
   if (ts.isForStatement(parent) && parent.statement !== node) return true;
   if (ts.isCallExpression(parent) || ts.isNewExpression(parent)) {
@@ -75,6 +91,11 @@ function isMethod(node: ts.Node, literal: ts.NumericLiteral): boolean {
     if (Number(literal.text) <= 1e-6) return true;
   }
   return nameOf(node) !== null && (nameOf(node) ?? "") in methodNames;
+}
+
+/** What an `if` does, without its braces. */
+function bodyOf({ thenStatement }: ts.IfStatement): ts.Statement {
+  return (ts.isBlock(thenStatement) && thenStatement.statements[0]) || thenStatement;
 }
 
 function nameOf(node: ts.Node): string | null {

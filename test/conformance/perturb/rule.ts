@@ -4,21 +4,47 @@
  *  practice: data), `setup` and `check` (judgement, not physics), `sources`. */
 export const rooms = ["water", "channel", "column", "forces", "drift", "lie"] as const;
 
-/** Whole numbers that make up the form of an expression: signs, squares, halves of a range. A changed one is another relation, not another constant. */
-export const structure: readonly number[] = [0, 1, 2];
+/** Numbers that only start a sum or a range: 1 % of 0 is 0. */
+export const structure: readonly number[] = [0];
+
+/** What a 1 or a 2 beside them counts: places in a list, not metres. `x + 1`, `x - 1`, `x + 2` of these are steps to a neighbour. */
+export const places: readonly string[] = [
+  "length",
+  "i",
+  "j",
+  "s",
+  "last",
+  "links",
+  "knot",
+  "low",
+  "middle",
+  "high",
+];
+
+/** Comparisons with a 1 or a 2 that ask how many there are, or tell one case from another: `=== 1` and these beside a number of things. */
+export const counted: readonly string[] = ["length", "n", "last"];
 
 /** Calls that state which input is accepted. */
-export const boundChecks: readonly string[] = ["requireWithin", "requirePositive", "QuantityError"];
+export const boundChecks: readonly string[] = [
+  "requireWithin",
+  "requirePositive",
+  "QuantityError",
+  "checkMeasurement",
+];
 
 /** Calls whose plain numbers are brackets, tolerances, sizes, digits or places in an array. */
 export const solvers: readonly string[] = [
   "findRoot",
+  "rootsOver",
   "Float64Array",
   "Int32Array",
   "Uint8Array",
   "subarray",
   "toPrecision",
   "toFixed",
+  "at",
+  "slice",
+  "fill",
 ];
 
 /** Files that only say how an answer is found, with what they do. */
@@ -43,6 +69,7 @@ export const methodFiles: Readonly<Record<string, string>> = {
 export const methodNames: Readonly<Record<string, string>> = {
   atEnd: "a tolerance on the stage of zero flow",
   bestZero: "a tolerance on the stage of zero flow",
+  checkFlow: "coefficients that are not given, for a check of input",
   checkGaugings: "how many gaugings a rating needs",
   checkVerticals: "how many verticals a discharge needs",
   compileTally: "places in an array",
@@ -52,6 +79,7 @@ export const methodNames: Readonly<Record<string, string>> = {
   flowClass: "how near 1 counts as critical: an option",
   hangFrom: "keeps a division from zero",
   heightOf: "steps of a search",
+  hermite: "interpolation between the knots of a line that was integrated",
   hold: "the range and the points of a curve: options",
   inStepBand: "below which a hold is not worth finding",
   inverseRootFriction: "the first guess of a root and how far a step may fall",

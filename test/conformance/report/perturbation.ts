@@ -13,7 +13,8 @@ export function perturbation(coreSources: URL): string {
     "",
     list(names.map(([name, reason]) => `\`${name}\`: ${reason}`)),
     "",
-    "Not taken for constants of a relation, each entry read: 0, 1 and 2; bounds on input; brackets, tolerances and sizes given to solvers; and",
+    "Every 1 and 2 counts, exponents and halves too, but for those that step to a neighbour in a list, count things or tell cases apart (`=== 1`).",
+    "Not taken for constants of a relation either, each entry read: 0; bounds on input; brackets, tolerances, sizes and places given to solvers and lists; and",
     "",
     list(
       Object.entries({ ...methodFiles, ...methodNames }).map(([name, reason]) => `\`${name}\`: ${reason}`),

@@ -80,6 +80,27 @@ export const statedInTheModel: SourceCases = {
       printed: "0.3333333333",
     },
     {
+      id: "stated.holding, deep",
+      evaluates: "holding height in deep water, m",
+      inputs: {},
+      printed: "0.3048",
+      tolerance: tight,
+    },
+    {
+      id: "stated.reach",
+      evaluates: "reach of a fish by default, m",
+      inputs: {},
+      printed: "0.3048",
+      tolerance: tight,
+    },
+    {
+      id: "stated.treatment",
+      evaluates: "treatment of a float by default",
+      inputs: {},
+      printed: "1",
+      tolerance: tight,
+    },
+    {
       id: "f from V/u*",
       evaluates: "f (V/u*)² of an estimate",
       inputs: { d84: 0.1 },
