@@ -54,11 +54,11 @@ function tolerances(hang: Hang, around: Surroundings): { readonly force: number;
 
 /** A hanging balance by Newton: rough shots, then loose ones, then full ones with the Jacobian those left. Null where that does not end clear
  *  of the bed. */
-export function hangingByNewton(hang: Hang, around: Surroundings): Balance | null {
+export function hangingByNewton(hang: Hang, around: Surroundings, shot: Shot): Balance | null {
   const start: Iterate = { ...plumbGuess(hang, around), jacobian: null };
   const rough = newton(hang, around, start, hangingView, hang.roughShoot, 3e6) ?? start;
   const loose = newton(hang, around, rough, hangingView, hang.shootTo(looseTolerance), 1e5, true) ?? rough;
-  const found = newton(hang, around, loose, hangingView, hang.shoot, 1);
+  const found = newton(hang, around, loose, hangingView, shot, 1);
   return found === null || found.second < 0 ? null : balanceOf(found, hangingView);
 }
 
