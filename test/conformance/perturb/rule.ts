@@ -82,6 +82,7 @@ export const methodNames: Readonly<Record<string, string>> = {
   hermite: "interpolation between the knots of a line that was integrated",
   hold: "the range and the points of a curve: options",
   inStepBand: "below which a hold is not worth finding",
+  lastResort: "the tolerances of the line that are tried",
   inverseRootFriction: "the first guess of a root and how far a step may fall",
   isSlack: "rounding of a test for no shear",
   isStationary: "when a drift may stop early",
