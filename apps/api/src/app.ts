@@ -4,7 +4,7 @@ import * as contract from "@plumbdrift/contract";
 import { type Context, Hono } from "hono";
 import { compute, limited } from "./compute.js";
 import { serveDocument } from "./document.js";
-import { type Engine, engine } from "./engine.js";
+import { computations, type Engine, engine } from "./engine.js";
 import { failed, refuse } from "./refuse.js";
 
 export { engine };
@@ -23,24 +23,7 @@ export function createApp(given: Engine = engine): Hono {
   app.get("/openapi.json", serveDocument());
   app.get("/v1/relations", (c) => c.json({ relations: contract.relations() }));
   app.get("/v1/relations/:key", relation);
-  const { readColumn, settleRig, driftRig, holdRig, rankSetups } = contract;
-  const { carryFlow, findDepth, readEnergy, jumpFlow, traceSurface, spreadFlow } = contract;
-  const { measureDischarge, fitRating, scaleStream, estimateResistance } = contract;
-  app.post(readColumn.path, limited, compute(readColumn, given.readColumn));
-  app.post(settleRig.path, limited, compute(settleRig, given.settleRig));
-  app.post(driftRig.path, limited, compute(driftRig, given.driftRig));
-  app.post(holdRig.path, limited, compute(holdRig, given.holdRig));
-  app.post(rankSetups.path, limited, compute(rankSetups, given.rankSetups));
-  app.post(carryFlow.path, limited, compute(carryFlow, given.carryFlow));
-  app.post(findDepth.path, limited, compute(findDepth, given.findDepth));
-  app.post(readEnergy.path, limited, compute(readEnergy, given.readEnergy));
-  app.post(jumpFlow.path, limited, compute(jumpFlow, given.jumpFlow));
-  app.post(traceSurface.path, limited, compute(traceSurface, given.traceSurface));
-  app.post(spreadFlow.path, limited, compute(spreadFlow, given.spreadFlow));
-  app.post(measureDischarge.path, limited, compute(measureDischarge, given.measureDischarge));
-  app.post(fitRating.path, limited, compute(fitRating, given.fitRating));
-  app.post(scaleStream.path, limited, compute(scaleStream, given.scaleStream));
-  app.post(estimateResistance.path, limited, compute(estimateResistance, given.estimateResistance));
+  for (const bound of computations(given)) app.post(bound.described.path, limited, compute(bound));
 
   for (const { path } of contract.operations) app.all(path, (c) => wrongMethod(c, "POST"));
   for (const path of [...service, "/v1/relations/:key"]) app.all(path, (c) => wrongMethod(c, "GET, HEAD"));

@@ -1,17 +1,10 @@
-/** Decode, call, encode: what every computation does between request and response. */
+/** What every computation does between request and response. */
 
-import {
-  canonical,
-  ENGINE_VERSION,
-  footingOf,
-  MAX_BODY_BYTES,
-  nonFinite,
-  type Operation,
-  within,
-} from "@plumbdrift/contract";
+import { MAX_BODY_BYTES } from "@plumbdrift/contract";
 import type { Context, Handler, MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
-import { refuse } from "./refuse.js";
+import type { Computation } from "./computation.js";
+import { refuse, send } from "./refuse.js";
 
 /** Refuses a body beyond the limit without reading the rest of it. */
 export const limited: MiddlewareHandler = bodyLimit({
@@ -19,11 +12,8 @@ export const limited: MiddlewareHandler = bodyLimit({
   onError: (c) => refuse(c, "too-large", `A body may have ${MAX_BODY_BYTES} bytes.`),
 });
 
-/** The handler of an operation. */
-export function compute<Input, Result, A extends object>(
-  operation: Operation<Input, Result, A>,
-  call: (input: Input) => Result,
-): Handler {
+/** The handler of a computation. */
+export function compute({ prepare }: Computation): Handler {
   return async (c) => {
     if (!isJson(c)) {
       return refuse(
@@ -34,25 +24,8 @@ export function compute<Input, Result, A extends object>(
     }
     const sent = parse(await c.req.text());
     if (!sent.ok) return refuse(c, "malformed-json", sent.detail);
-    const decoding = operation.decode(sent.value);
-    if (!decoding.ok) {
-      const { errors } = decoding;
-      const first = errors[0];
-      const detail = first ? `${first.path || "The body"}: expected ${first.expected}.` : "See the schema.";
-      return refuse(c, "invalid-request", detail, [...errors]);
-    }
-    const { input, units, wire } = decoding.body;
-    const { answer, grounds } = operation.encode(
-      within(() => call(input), operation.places),
-      units,
-      input,
-    );
-    const hash = await digest(`${operation.id} ${ENGINE_VERSION} ${canonical(wire)}`);
-    const body = { ...answer, ...footingOf(grounds, units, hash) };
-    const bad = nonFinite(body);
-    if (bad !== undefined)
-      throw new Error(`${operation.id} would answer a number that is not finite at ${bad}`);
-    return c.json(body);
+    const prepared = await prepare(sent.value);
+    return prepared.ok ? c.json(prepared.run()) : send(c, prepared.problem);
   };
 }
 
@@ -77,10 +50,4 @@ function parse(text: string): Parsed {
       detail: `The body cannot be read as JSON${where}. NaN and Infinity are no JSON numbers.`,
     };
   }
-}
-
-/** The first 128 bits of SHA-256, in hexadecimal. */
-async function digest(text: string): Promise<string> {
-  const bytes = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
-  return [...new Uint8Array(bytes).slice(0, 16)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }

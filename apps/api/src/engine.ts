@@ -1,7 +1,8 @@
 /** What each operation asks of the core: one call, from understood input to plain result. */
 
-import type * as contract from "@plumbdrift/contract";
+import * as contract from "@plumbdrift/contract";
 import * as core from "@plumbdrift/core";
+import { type Computation, computation } from "./computation.js";
 import { channels } from "./engine-channels.js";
 
 type Call<O> =
@@ -38,3 +39,24 @@ export const engine: Engine = {
     core.rankSetups({ ...stop, column: core.waterColumn(observation) }),
   ...channels,
 };
+
+/** Every operation bound to an engine, in the order the document lists them. */
+export function computations(given: Engine): readonly Computation[] {
+  return [
+    computation(contract.readColumn, given.readColumn),
+    computation(contract.settleRig, given.settleRig),
+    computation(contract.driftRig, given.driftRig),
+    computation(contract.holdRig, given.holdRig),
+    computation(contract.rankSetups, given.rankSetups),
+    computation(contract.carryFlow, given.carryFlow),
+    computation(contract.findDepth, given.findDepth),
+    computation(contract.readEnergy, given.readEnergy),
+    computation(contract.jumpFlow, given.jumpFlow),
+    computation(contract.traceSurface, given.traceSurface),
+    computation(contract.spreadFlow, given.spreadFlow),
+    computation(contract.measureDischarge, given.measureDischarge),
+    computation(contract.fitRating, given.fitRating),
+    computation(contract.scaleStream, given.scaleStream),
+    computation(contract.estimateResistance, given.estimateResistance),
+  ];
+}

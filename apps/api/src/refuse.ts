@@ -25,7 +25,8 @@ export function failed(c: Context, error: unknown): Response {
   );
 }
 
-function send(c: Context, body: Problem): Response {
+/** Answers with a problem. */
+export function send(c: Context, body: Problem): Response {
   return c.body(JSON.stringify(body), {
     status: body.status as 400,
     headers: { "content-type": "application/problem+json" },

@@ -1,0 +1,82 @@
+/** An operation bound to the engine. A request, an item of a batch, a message of a queue and a tool call all go through it. */
+
+import {
+  canonical,
+  type Described,
+  ENGINE_VERSION,
+  footingOf,
+  nonFinite,
+  type Operation,
+  type Problem,
+  problem,
+  problemOf,
+  within,
+} from "@plumbdrift/contract";
+
+export interface Computation {
+  readonly described: Described;
+  /** Understands a body of unknown shape without computing anything. Does not throw for what a caller sent. */
+  readonly prepare: (body: unknown) => Promise<Prepared>;
+}
+
+export type Prepared =
+  | { readonly ok: false; readonly problem: Problem }
+  | {
+      readonly ok: true;
+      /** Hash of the request as it was understood, and of the engine. */
+      readonly hash: string;
+      /** Computes the answer. Throws what `problemOf` tells from a failure of ours. */
+      readonly run: () => object;
+    };
+
+export function computation<Input, Result, A extends object>(
+  operation: Operation<Input, Result, A>,
+  call: (input: Input) => Result,
+): Computation {
+  return { described: operation, prepare: (body) => prepare(operation, call, body) };
+}
+
+async function prepare<Input, Result, A extends object>(
+  operation: Operation<Input, Result, A>,
+  call: (input: Input) => Result,
+  sent: unknown,
+): Promise<Prepared> {
+  const decoding = understood(operation, sent);
+  if (!decoding.ok) return decoding;
+  const { input, units, wire } = decoding.body;
+  const hash = await digest(`${operation.id} ${ENGINE_VERSION} ${canonical(wire)}`);
+  const run = (): object => {
+    const { answer, grounds } = operation.encode(
+      within(() => call(input), operation.places),
+      units,
+      input,
+    );
+    const body = { ...answer, ...footingOf(grounds, units, hash) };
+    const bad = nonFinite(body);
+    if (bad === undefined) return body;
+    throw new Error(`${operation.id} would answer a number that is not finite at ${bad}`);
+  };
+  return { ok: true, hash, run };
+}
+
+/** Decodes; what does not fit, and what can never hold together, is a problem. */
+function understood<Input, Result, A>(operation: Operation<Input, Result, A>, sent: unknown) {
+  try {
+    const decoding = operation.decode(sent);
+    if (decoding.ok) return decoding;
+    const { errors } = decoding;
+    const first = errors[0];
+    const detail = first ? `${first.path || "The body"}: expected ${first.expected}.` : "See the schema.";
+    return { ok: false as const, problem: problem("invalid-request", detail, { errors: [...errors] }) };
+  } catch (error) {
+    const mistake = problemOf(error);
+    if (mistake === undefined) throw error;
+    return { ok: false as const, problem: mistake };
+  }
+}
+
+/** The first 128 bits of SHA-256, in hexadecimal. */
+async function digest(text: string): Promise<string> {
+  const bytes = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
+  return [...new Uint8Array(bytes).slice(0, 16)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+}
