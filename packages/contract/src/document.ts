@@ -1,7 +1,7 @@
 /** The OpenAPI 3.1 document, made from the operations and the table of problems. */
 
 import { OpenAPIHono, type z } from "@hono/zod-openapi";
-import type { LicenseObject, OpenAPIObject, ResponseObject } from "openapi3-ts/oas31";
+import type { HeaderObject, LicenseObject, OpenAPIObject, ResponseObject } from "openapi3-ts/oas31";
 import { problemResponses, type Registry, registerReference, registerService } from "./document-service.js";
 import type { Described } from "./operation.js";
 import { WindowSchema } from "./operations/drift-rig.js";
@@ -17,7 +17,7 @@ export const MAX_BODY_BYTES: number = 512 * 1024;
 
 /** What a computation can answer besides its result. */
 export const computationProblems: readonly ProblemCode[] = problemCodes.filter(
-  (code) => code !== "not-found" && code !== "method-not-allowed",
+  (code) => !["not-found", "method-not-allowed", "not-acceptable"].includes(code),
 );
 
 /** `identifier` is new in 3.1 and missing from the types. */
@@ -61,6 +61,18 @@ function componentName(schema: z.ZodType): string {
   return `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
 }
 
+function header(description: string, required: boolean): HeaderObject {
+  return { description, required, schema: { type: "string" } };
+}
+
+/** What a problem of a status says in its headers. */
+const problemHeaders: Readonly<Record<number, Readonly<Record<string, HeaderObject>>>> = {
+  401: { "WWW-Authenticate": header("How a key is sent.", true) },
+  405: { Allow: header("The methods of this path.", true) },
+  429: { "Retry-After": header("Seconds until it is worth trying again.", true) },
+  503: { "Retry-After": header("Seconds until it is worth trying again.", false) },
+};
+
 /** One response per status, which names the codes it can carry. */
 function registerProblems(registry: Registry): void {
   for (const status of new Set(problemCodes.map((code) => problemKinds[code].status))) {
@@ -71,11 +83,8 @@ function registerProblems(registry: Registry): void {
       description: says.join(" "),
       content: { "application/problem+json": { schema: { $ref: "#/components/schemas/Problem" } } },
     };
-    if (status === 405) {
-      response.headers = {
-        Allow: { description: "The methods of this path.", required: true, schema: { type: "string" } },
-      };
-    }
+    const headers = problemHeaders[status];
+    if (headers !== undefined) response.headers = { ...headers };
     registry.registerComponent("responses", `Problem${status}`, response);
   }
 }

@@ -7,16 +7,20 @@ import { type Strict, strict } from "./quantity/wire.js";
 export type ProblemCode =
   | "malformed-json"
   | "invalid-request"
+  | "unauthorised"
   | "not-found"
   | "method-not-allowed"
+  | "not-acceptable"
   | "too-large"
   | "unsupported-media-type"
   | "impossible"
   | "over-budget"
-  | "internal";
+  | "too-many-requests"
+  | "internal"
+  | "unavailable";
 
 interface ProblemKind {
-  readonly status: 400 | 404 | 405 | 413 | 415 | 422 | 500;
+  readonly status: 400 | 401 | 404 | 405 | 406 | 413 | 415 | 422 | 429 | 500 | 503;
   readonly title: string;
   /** Where it is explained. */
   readonly doc: string;
@@ -29,13 +33,17 @@ function kind(status: ProblemKind["status"], title: string, anchor: string): Pro
 export const problemKinds: Readonly<Record<ProblemCode, ProblemKind>> = {
   "malformed-json": kind(400, "The body is not JSON", "malformed-json"),
   "invalid-request": kind(400, "The body does not fit the schema", "invalid-request"),
+  unauthorised: kind(401, "This host asks for a key", "unauthorised"),
   "not-found": kind(404, "Nothing lives at this path", "not-found"),
   "method-not-allowed": kind(405, "This path does not answer this method", "method-not-allowed"),
+  "not-acceptable": kind(406, "Nothing here is of a type that is accepted", "not-acceptable"),
   "too-large": kind(413, "The body is too large", "too-large"),
   "unsupported-media-type": kind(415, "The body is not sent as JSON", "unsupported-media-type"),
   impossible: kind(422, "The values cannot hold together", "impossible"),
   "over-budget": kind(422, "The request asks for more work than one call may do", "over-budget"),
+  "too-many-requests": kind(429, "Too much was asked in too short a time", "too-many-requests"),
   internal: kind(500, "Something failed on our side", "internal"),
+  unavailable: kind(503, "The service cannot answer now", "unavailable"),
 };
 
 export const problemCodes: readonly ProblemCode[] = Object.keys(problemKinds) as ProblemCode[];
