@@ -87,12 +87,24 @@ const reasons: Readonly<Record<string, readonly (keyof typeof core)[]>> = {
   "a table of words": ["chowRoughness", "cowanRoughness"],
   "a table in millimetres by hook size": ["hook", "buildNymph", "buildDry"],
   "a scale of trade: X is inches": ["tippetDiameter"],
-  text: ["describeDry", "describeNymph", "describeTippet"],
+  text: ["mostCautious", "describeDry", "describeNymph", "describeTippet"],
   "fitted to temperature, in SI": ["waterAt", "waterDensity", "waterViscosity", "waterSurfaceTension"],
   "a fit that is not homogeneous: n goes as R^-0.16 of feet, where its dimension asks for R^(1/6)": [
     "jarrettRoughness",
   ],
-  "a fit that is not homogeneous: millimetres of prey, centimetres of fish": ["reactionDistance"],
+  "a fit that is not homogeneous: millimetres of prey, centimetres of fish": [
+    "reactionDistance",
+    "captureSuccess",
+  ],
+  "a fit in turbidity units": ["turbidityFactor"],
+  "fits in metres, kilograms and seconds, and what is read off them": [
+    "heightTimesMass",
+    "abtProduct",
+    "karvonenProduct",
+    "coxBands",
+    "wade",
+    "heat",
+  ],
   "of tackle in its own sizes; what it ranks by is scaled above": ["judge", "inOrder", "rankSetups"],
 };
 

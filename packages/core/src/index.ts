@@ -1,5 +1,6 @@
 /** @plumbdrift/core: open-channel hydraulics and the force balance of a nymph hung below a dry fly. Pure, no dependencies. */
 export * from "./channel/index.js";
+export * from "./check/index.js";
 export * from "./column/index.js";
 export * from "./drift/index.js";
 export * from "./forces/index.js";

@@ -20,6 +20,7 @@ import type {
   Seconds,
   SquareMetres,
   SquareMetresPerSecond,
+  UnitDischarge,
   Watts,
 } from "./quantity.js";
 
@@ -48,6 +49,8 @@ export const cubicFeetPerSecond: Constructor<CubicMetresPerSecond> = scaled(
   "cubic feet per second",
   0.3048 ** 3,
 );
+/** m²/s. */
+export const unitDischarge: Constructor<UnitDischarge> = scaled("square metres per second of flow", 1);
 export const seconds: Constructor<Seconds> = scaled("seconds", 1);
 export const perSecond: Constructor<PerSecond> = scaled("per second", 1);
 export const metresPerSecond: Constructor<MetresPerSecond> = scaled("metres per second", 1);

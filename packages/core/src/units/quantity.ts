@@ -10,6 +10,8 @@ export type Metres = Quantity<"length">;
 export type SquareMetres = Quantity<"area">;
 export type CubicMetres = Quantity<"volume">;
 export type CubicMetresPerSecond = Quantity<"discharge">;
+/** Flow per width of a stream, which is also depth times mean speed, m²/s. */
+export type UnitDischarge = Quantity<"unit-discharge">;
 export type Seconds = Quantity<"time">;
 export type PerSecond = Quantity<"rate">;
 export type MetresPerSecond = Quantity<"speed">;

@@ -1,0 +1,156 @@
+/** What published limits say of standing in water of a depth and a speed: side by side, headed by the most cautious. */
+
+import { type Assumption, type Grounds, joinGrounds, type SourceKey } from "../sources/index.js";
+import {
+  type Metres,
+  type MetresPerSecond,
+  requireWithin,
+  type UnitDischarge,
+  unitDischarge,
+} from "../units/index.js";
+import {
+  abtProduct,
+  coxBands,
+  type Footing,
+  heightTimesMass,
+  karvonenObserved,
+  karvonenProduct,
+  streamgagersTen,
+  type Wader,
+} from "./wading-limits.js";
+
+/** One place someone may stand: the stop itself, or the deepest or quickest of the way there. */
+export interface Wade {
+  readonly depth: Metres;
+  /** Mean over the depth. */
+  readonly speed: MetresPerSecond;
+  /** Without it the limits that go by height and mass cannot be read. */
+  readonly wader?: Wader;
+  /** Poor unless given. */
+  readonly footing?: Footing;
+}
+
+/** beyond: past a limit · doubtful: some lose their footing here · under: below the limit · silent: the source only says when not to.
+ *  No level is a permission. */
+export type WadingLevel = "beyond" | "doubtful" | "under" | "silent";
+
+/** What one source says. */
+export interface WadingVerdict {
+  readonly source: SourceKey;
+  readonly level: WadingLevel;
+  /** What the level rests on. */
+  readonly rests: "depth-times-speed" | "depth" | "speed" | "height-and-mass";
+  /** Depth times speed at which the source draws its line; 0 for a person whom it keeps out of all moving water. */
+  readonly limit: UnitDischarge;
+}
+
+export interface Wading {
+  /** The most cautious of the verdicts. */
+  readonly level: WadingLevel;
+  /** Depth times speed here. */
+  readonly product: UnitDischarge;
+  readonly verdicts: readonly WadingVerdict[];
+  /** The least and the greatest limit of the sources: how far they disagree. */
+  readonly limits: { readonly least: UnitDischarge; readonly greatest: UnitDischarge };
+  /** What was not said and would change the answer. */
+  readonly unknown: readonly ("wader" | "footing")[];
+  readonly cautions: readonly string[];
+  readonly grounds: Grounds;
+}
+
+/** For everyone who wades, whatever the numbers. Common practice, no source. */
+export const wadingCautions: readonly string[] = [
+  "These limits come from people who expected to fall, in flumes, watched. Nothing here says that a wade is without danger.",
+  "Wear a belt, carry a staff, go in company, and know where you get out downstream before you step in.",
+  "Leave when the water rises, colours or carries wood; below a dam it can rise within minutes.",
+  "Cold water takes breath and strength at once, also in summer: stop while you are warm.",
+  "Local warnings, closures and those licensed to guide here come first.",
+];
+
+/** Most cautious first. */
+const order: readonly WadingLevel[] = ["beyond", "doubtful", "under", "silent"];
+
+/** Holds depth times speed, depth and speed against four published limits; the answer is the most cautious of them.
+ *  Depth 0 to 10 m, speed 0 to 10 m/s. Throws QuantityError outside, and for a wader whom the limits do not cover.
+ *  [Abt1989] [Karvonen2000] [Cox2010] [LaneFay1997] */
+export function wade(given: Wade): Wading {
+  const { depth, speed, wader, footing } = given;
+  requireWithin("depth of the wade", depth, 0, 10, "m");
+  requireWithin("speed of the water at the wade", speed, 0, 10, "m/s");
+  const product = depth * speed;
+  const verdicts = [
+    ...(wader === undefined ? [] : [abt(product, wader)]),
+    karvonen(product, wader, footing ?? "poor"),
+    cox(given),
+    ten(product),
+  ];
+  const limits = verdicts.map(({ limit }) => limit);
+  return {
+    level: mostCautious(verdicts.map(({ level }) => level)),
+    product: unitDischarge(product),
+    verdicts,
+    limits: { least: unitDischarge(Math.min(...limits)), greatest: unitDischarge(Math.max(...limits)) },
+    unknown: [
+      ...(wader === undefined ? (["wader"] as const) : []),
+      ...(footing === undefined ? (["footing"] as const) : []),
+    ],
+    cautions: wadingCautions,
+    grounds: groundsOf(given, verdicts),
+  };
+}
+
+/** The most cautious of several levels; silent when there are none.
+ *  @example mostCautious(["under", "beyond", "silent"]) // => "beyond" */
+export function mostCautious(levels: readonly WadingLevel[]): WadingLevel {
+  return order.find((level) => levels.includes(level)) ?? "silent";
+}
+
+function abt(product: number, wader: Wader): WadingVerdict {
+  const limit = abtProduct(wader);
+  return { source: "Abt1989", level: product >= limit ? "beyond" : "silent", rests: byProduct, limit };
+}
+
+function karvonen(product: number, wader: Wader | undefined, footing: Footing): WadingVerdict {
+  const { least, greatest } = karvonenObserved;
+  const limit = wader === undefined ? greatest : karvonenProduct(wader, footing);
+  const poor = wader === undefined ? least : Math.min(least, karvonenProduct(wader, "poor"));
+  const below = wader === undefined ? "silent" : "under";
+  const level = product >= limit ? "beyond" : product >= poor ? "doubtful" : below;
+  return { source: "Karvonen2000", level, rests: byProduct, limit };
+}
+
+function cox({ depth, speed, wader }: Wade): WadingVerdict {
+  const bands = coxBands(wader === undefined ? Number.POSITIVE_INFINITY : heightTimesMass(wader));
+  const limit = bands.some;
+  const says = (level: WadingLevel, rests: WadingVerdict["rests"]): WadingVerdict => ({
+    source: "Cox2010",
+    level,
+    rests,
+    limit,
+  });
+  if (limit === 0) return says("beyond", "height-and-mass");
+  if (depth > bands.deepest) return says("beyond", "depth");
+  if (speed > bands.quickest) return says("beyond", "speed");
+  if (depth * speed > limit) return says("beyond", byProduct);
+  return says(depth * speed > bands.low ? "doubtful" : "under", byProduct);
+}
+
+function ten(product: number): WadingVerdict {
+  const level = product >= streamgagersTen ? "beyond" : "silent";
+  return { source: "LaneFay1997", level, rests: byProduct, limit: streamgagersTen };
+}
+
+const byProduct = "depth-times-speed";
+
+function groundsOf({ wader, footing }: Wade, verdicts: readonly WadingVerdict[]): Grounds {
+  const taken: Assumption[] = [];
+  if (wader === undefined) {
+    taken.push({ name: "wader", value: "an adult: height times mass above 50 m kg", basis: "assumption" });
+  }
+  if (footing === undefined) taken.push({ name: "footing", value: "poor", basis: "assumption" });
+  return joinGrounds({
+    relations: verdicts.map(({ source }) => source),
+    assumptions: taken,
+    caveats: [],
+  });
+}
