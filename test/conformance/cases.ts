@@ -6,6 +6,7 @@ import { commonPractice } from "./common-practice/cases.js";
 import { cowanTableCases } from "./cowan-1956/cases.js";
 import { dennisChang } from "./dennis-chang-1970/cases.js";
 import { dietrich } from "./dietrich-1982/cases.js";
+import { feedingSources } from "./drift-feeding/cases.js";
 import { floatMethod } from "./float-method/cases.js";
 import { gpsa } from "./gpsa-13/cases.js";
 import { hughesDill } from "./hughes-dill-1990/cases.js";
@@ -32,11 +33,13 @@ import { standardDragCurve } from "./standard-drag-curve/cases.js";
 import { statedInTheModel } from "./stated-in-the-model/cases.js";
 import { suckerBrauer } from "./sucker-brauer-1975/cases.js";
 import { tanaka } from "./tanaka-2001/cases.js";
+import { temperatureSources } from "./temperature-criteria/cases.js";
 import { tritton } from "./tritton-1959/cases.js";
 import { unesco } from "./unesco-44/cases.js";
 import { unsteadyLimits } from "./unsteady-limits/cases.js";
 import { usgsSurface } from "./usgs-surface-velocity/cases.js";
 import { verticalCurve } from "./usgs-vertical-curve/cases.js";
+import { wadingSources } from "./wading/cases.js";
 import { wentworth } from "./wentworth-1922/cases.js";
 import { wholeRig, wholeRigByScipy } from "./whole-rig/cases.js";
 import { wieselsberger } from "./wieselsberger-1921/cases.js";
@@ -81,6 +84,9 @@ const folders: readonly SourceCases[] = [
   publishedRanges,
   unsteadyLimits,
   statedInTheModel,
+  ...feedingSources,
+  ...wadingSources,
+  ...temperatureSources,
   ...channelFolders,
   ...reachFolders,
 ];
@@ -94,7 +100,8 @@ export const rows: readonly string[] = [
   ...named("D", [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18]),
   ...named("D", [20, 21, 22, 23, 24, 25, 26, 28, 40, 41, 42, 43, 44, 46, 50, 52, 53, 54, 55, 56, 57, 58, 59]),
   ...named("K", [1, 2, 4, 6, 7, 9, 10, 20, 21, 22, 23]),
-  ...named("F", [1, 2]),
+  ...named("F", [1, 2, 4, 5, 6, 8, 9, 10, 11, 12]),
+  ...named("S", [1, 2, 3, 5, 6, 7, 8, 9, 10, 11]),
   ...Object.entries(channelRows).flatMap(([letter, numbers]) => named(letter, numbers)),
   ...Object.entries(reachRows).flatMap(([letter, numbers]) => named(letter, numbers)),
 ];

@@ -1,6 +1,7 @@
 /** What a case can ask of the built core, by name. */
 import type { Inputs } from "./case.js";
 import { channelEvaluations } from "./evaluations-channel.js";
+import { checkEvaluations } from "./evaluations-check.js";
 import { columnEvaluations } from "./evaluations-column.js";
 import { driftEvaluations } from "./evaluations-drift.js";
 import { forceEvaluations } from "./evaluations-forces.js";
@@ -18,6 +19,7 @@ export type Evaluation =
   | keyof typeof waterEvaluations
   | keyof typeof forceEvaluations
   | keyof typeof channelEvaluations
+  | keyof typeof checkEvaluations
   | keyof typeof columnEvaluations
   | keyof typeof driftEvaluations
   | keyof typeof gaugingEvaluations
@@ -33,6 +35,7 @@ export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number
   ...waterEvaluations,
   ...forceEvaluations,
   ...channelEvaluations,
+  ...checkEvaluations,
   ...columnEvaluations,
   ...driftEvaluations,
   ...gaugingEvaluations,

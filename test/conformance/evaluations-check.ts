@@ -1,0 +1,77 @@
+/** Wading, temperature and capture, as the cases ask for them. */
+import {
+  captureSuccess,
+  celsius,
+  centimetres,
+  type Footing,
+  feet,
+  feetPerSecond,
+  heat,
+  heatCriteria,
+  karvonenObserved,
+  karvonenProduct,
+  kilograms,
+  metres,
+  metresPerSecond,
+  millimetres,
+  reactionDistance,
+  streamgagersTen,
+  turbidityFactor,
+  type WadingLevel,
+  wade,
+} from "@plumbdrift/core";
+import type { Inputs } from "./case.js";
+import { number, text } from "./inputs.js";
+
+const rank: Readonly<Record<WadingLevel, number>> = { silent: 0, under: 1, doubtful: 2, beyond: 3 };
+/** A person of so many m kg. */
+const person = (heightMass: number) => ({ height: metres(1.5), mass: kilograms(heightMass / 1.5) });
+
+function levelOf(i: Inputs, source: string): number {
+  const given = { depth: metres(number(i, "depth")), speed: metresPerSecond(number(i, "speed")) };
+  const { verdicts } = wade({ ...given, wader: person(number(i, "heightMass")) });
+  return rank[verdicts.find((one) => one.source === source)?.level ?? "silent"];
+}
+
+export const checkEvaluations = {
+  "rule of ten, m2/s": (): number => streamgagersTen,
+  "rule of ten, level in feet": (i: Inputs): number => {
+    const { verdicts } = wade({
+      depth: feet(number(i, "depthFeet")),
+      speed: feetPerSecond(number(i, "speedFeet")),
+    });
+    return rank[verdicts.find(({ source }) => source === "LaneFay1997")?.level ?? "silent"];
+  },
+  "least lost footing, m2/s": (): number => karvonenObserved.least,
+  "greatest lost footing, m2/s": (): number => karvonenObserved.greatest,
+  "rescue product, m2/s": (i: Inputs): number => {
+    const named = (["good", "normal", "poor"] as const).find((one) => one === text(i, "footing"));
+    const footing: Footing = named ?? "poor";
+    return karvonenProduct(
+      { height: metres(number(i, "height")), mass: kilograms(number(i, "mass")) },
+      footing,
+    );
+  },
+  "hazard level, 1 low to 3 most": (i: Inputs): number => levelOf(i, "Cox2010"),
+  "wading level, 1 to 3": (i: Inputs): number =>
+    rank[wade({ depth: metres(number(i, "depth")), speed: metresPerSecond(number(i, "speed")) }).level],
+  "criterion, C": (i: Inputs): number => {
+    const found = heatCriteria.find(
+      ({ source, what }) => source === text(i, "source") && what.startsWith(text(i, "what")),
+    );
+    return found?.limit ?? Number.NaN;
+  },
+  "heat advice, 0 usual to 3 leave": (i: Inputs): number =>
+    ["usual", "quick", "last", "leave"].indexOf(heat(celsius(number(i, "temperature"))).advice),
+  "capture success": (i: Inputs): number => {
+    const preyLength = millimetres(6);
+    const fishLength = centimetres(number(i, "fishCentimetres"));
+    return captureSuccess({
+      preyLength,
+      fishLength,
+      waterSpeed: metresPerSecond(number(i, "speed")),
+      distance: metres(number(i, "share") * reactionDistance(preyLength, fishLength)),
+    });
+  },
+  "turbidity factor": (i: Inputs): number => turbidityFactor(number(i, "turbidity")),
+} as const;
