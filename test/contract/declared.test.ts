@@ -5,16 +5,9 @@ import { ENGINE_VERSION, MAX_BODY_BYTES, operations, problemKinds } from "@plumb
 import { describe, expect, test } from "vitest";
 import core from "../../packages/core/package.json" with { type: "json" };
 import { ask, type Body, document, exampleOf, examplesOf, post, requiredOf } from "./api.js";
+import { broken } from "./broken.js";
 import { impossible } from "./hostile/impossible.js";
 
-const broken = new Proxy(
-  {},
-  {
-    get: () => () => {
-      throw new Error("the secret of the engine");
-    },
-  },
-);
 const imperial = new Set("ft in ft/s lbf gr degF ft2 ft3 ft3/s lbf/ft2 hp".split(" "));
 const metric = new Set("m cm mm m/s N g degC m2 m3 m3/s L/s Pa W".split(" "));
 const silent = { ...console };
@@ -67,7 +60,8 @@ describe.each(operations.map(({ id, path }) => [id, path] as const))("%s", (id, 
     for (const method of ["GET", "PUT", "DELETE", "PATCH", "OPTIONS"]) {
       const reply = await ask(path, { method });
       expect(reply.status).toBe(405);
-      expect(reply.headers.get("allow")).toBe("POST");
+      expect(reply.headers.get("allow")).toBe("POST, QUERY");
+      expect(reply.headers.get("accept-query")).toBe("application/json");
     }
   });
 
@@ -100,7 +94,7 @@ describe.each(operations.map(({ id, path }) => [id, path] as const))("%s", (id, 
 
   test("500: a failure of ours says nothing of its cause", async () => {
     console.error = () => {};
-    const reply = await post(path, exampleOf(path), createApp(broken as never));
+    const reply = await post(path, exampleOf(path), createApp(broken));
     console.error = silent.error;
     expect(reply.body).toMatchObject({ code: "internal", status: 500, errors: [] });
     expect(reply.body.instance).toMatch(/^urn:uuid:[0-9a-f-]{36}$/);
@@ -149,7 +143,7 @@ describe("the document", () => {
   test("declares every status that these tests ask for, and no other", () => {
     for (const { path } of operations) {
       const statuses = Object.keys(document.paths[path].post.responses).sort();
-      expect(statuses).toEqual(["200", "400", "401", "413", "415", "422", "429", "500", "503"]);
+      expect(statuses).toEqual(["200", "304", "400", "401", "413", "415", "422", "429", "500", "503"]);
     }
   });
 

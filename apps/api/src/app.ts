@@ -2,20 +2,20 @@
 
 import * as contract from "@plumbdrift/contract";
 import { type Context, Hono } from "hono";
+import { methodNotAllowed } from "hono/method-not-allowed";
 import { compute, limited } from "./compute.js";
 import { serveDocument } from "./document.js";
 import { computations, type Engine, engine } from "./engine.js";
 import { failed, refuse } from "./refuse.js";
 
-export { engine };
-
-const service = ["/openapi.json", "/healthz", "/v1/relations"];
+export { type Engine, engine };
 
 /** The app with every route. Tests may give it an engine that breaks. */
 export function createApp(given: Engine = engine): Hono {
   const app = new Hono();
   app.onError((error, c) => failed(c, error));
-  app.notFound(unknownPath);
+  app.notFound((c) => unknownPath(c, app));
+  app.use(methodNotAllowed({ app, onMethodNotAllowed: wrongMethod }));
 
   app.get("/healthz", (c) =>
     c.json({ status: "ok", engine: contract.ENGINE_VERSION, contract: contract.CONTRACT_VERSION }),
@@ -23,10 +23,9 @@ export function createApp(given: Engine = engine): Hono {
   app.get("/openapi.json", serveDocument());
   app.get("/v1/relations", (c) => c.json({ relations: contract.relations() }));
   app.get("/v1/relations/:key", relation);
-  for (const bound of computations(given)) app.post(bound.described.path, limited, compute(bound));
-
-  for (const { path } of contract.operations) app.all(path, (c) => wrongMethod(c, "POST"));
-  for (const path of [...service, "/v1/relations/:key"]) app.all(path, (c) => wrongMethod(c, "GET, HEAD"));
+  for (const bound of computations(given)) {
+    app.on(["POST", "QUERY"], bound.described.path, limited, compute(bound));
+  }
   return app;
 }
 
@@ -39,14 +38,16 @@ function relation(c: Context): Response {
   return refuse(c, "not-found", `There is no relation of this key. ${hint}`);
 }
 
-function wrongMethod(c: Context, allow: string): Response {
+function wrongMethod(c: Context, methods: readonly string[]): Response {
+  const allow = methods.join(", ");
   c.header("Allow", allow);
+  if (methods.includes("QUERY")) c.header("Accept-Query", "application/json");
   return refuse(c, "method-not-allowed", `${c.req.path} answers ${allow}, not ${c.req.method.slice(0, 20)}.`);
 }
 
-function unknownPath(c: Context): Response {
-  const known = [...contract.operations.map(({ path }) => path), ...service];
-  const near = contract.nearest(c.req.path, known);
+function unknownPath(c: Context, app: Hono): Response {
+  const known = new Set(app.routes.map(({ path }) => path).filter((path) => !/[*:]/.test(path)));
+  const near = contract.nearest(c.req.path, [...known]);
   const hint = near === undefined ? "/openapi.json lists every path." : `Did you mean ${near}?`;
   return refuse(c, "not-found", `There is nothing here. ${hint}`);
 }

@@ -1,6 +1,7 @@
 /** An operation bound to the engine. A request, an item of a batch, a message of a queue and a tool call all go through it. */
 
 import {
+  CONTRACT_VERSION,
   canonical,
   type Described,
   ENGINE_VERSION,
@@ -23,7 +24,7 @@ export type Prepared =
   | { readonly ok: false; readonly problem: Problem }
   | {
       readonly ok: true;
-      /** Hash of the request as it was understood, and of the engine. */
+      /** Hash of the operation, the request as it was understood, the engine and the contract: equal hashes, equal answers. */
       readonly hash: string;
       /** Computes the answer. Throws what `problemOf` tells from a failure of ours. */
       readonly run: () => object;
@@ -44,7 +45,7 @@ async function prepare<Input, Result, A extends object>(
   const decoding = understood(operation, sent);
   if (!decoding.ok) return decoding;
   const { input, units, wire } = decoding.body;
-  const hash = await digest(`${operation.id} ${ENGINE_VERSION} ${canonical(wire)}`);
+  const hash = await digest(`${operation.id} ${ENGINE_VERSION} ${CONTRACT_VERSION} ${canonical(wire)}`);
   const run = (): object => {
     const { answer, grounds } = operation.encode(
       within(() => call(input), operation.places),

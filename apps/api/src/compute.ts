@@ -3,6 +3,7 @@
 import { MAX_BODY_BYTES } from "@plumbdrift/contract";
 import type { Context, Handler, MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
+import { answer } from "./caching.js";
 import type { Computation } from "./computation.js";
 import { refuse, send } from "./refuse.js";
 
@@ -12,9 +13,10 @@ export const limited: MiddlewareHandler = bodyLimit({
   onError: (c) => refuse(c, "too-large", `A body may have ${MAX_BODY_BYTES} bytes.`),
 });
 
-/** The handler of a computation. */
+/** The handler of a computation, for POST and for QUERY (RFC 10008) alike. */
 export function compute({ prepare }: Computation): Handler {
   return async (c) => {
+    c.header("Accept-Query", "application/json");
     if (!isJson(c)) {
       return refuse(
         c,
@@ -25,7 +27,7 @@ export function compute({ prepare }: Computation): Handler {
     const sent = parse(await c.req.text());
     if (!sent.ok) return refuse(c, "malformed-json", sent.detail);
     const prepared = await prepare(sent.value);
-    return prepared.ok ? c.json(prepared.run()) : send(c, prepared.problem);
+    return prepared.ok ? answer(c, prepared) : send(c, prepared.problem);
   };
 }
 

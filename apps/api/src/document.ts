@@ -2,6 +2,7 @@
 
 import { openApiDocument } from "@plumbdrift/contract";
 import type { Handler } from "hono";
+import { names } from "./caching.js";
 
 interface Served {
   readonly text: string;
@@ -14,7 +15,7 @@ export function serveDocument(): Handler {
     served ??= build();
     c.header("ETag", served.etag);
     c.header("Cache-Control", "public, max-age=300");
-    if (matches(c.req.header("if-none-match"), served.etag)) return c.body(null, 304);
+    if (names(c.req.header("if-none-match"), served.etag)) return c.body(null, 304);
     return c.body(served.text, 200, { "content-type": "application/json" });
   };
 }
@@ -22,12 +23,6 @@ export function serveDocument(): Handler {
 function build(): Served {
   const text = JSON.stringify(openApiDocument());
   return { text, etag: `"${fingerprint(text)}"` };
-}
-
-/** Weak comparison, as RFC 9110 asks for If-None-Match. */
-function matches(header: string | undefined, etag: string): boolean {
-  if (header === undefined) return false;
-  return header.split(",").some((tag) => ["*", etag].includes(tag.trim().replace(/^W\//, "")));
 }
 
 /** FNV-1a over the characters, 32 bits, and the length: enough to tell releases of one document apart. */

@@ -25,10 +25,10 @@ export function failed(c: Context, error: unknown): Response {
   );
 }
 
-/** Answers with a problem. */
+/** Answers with a problem, which no cache keeps: the next host, or the next minute, may answer otherwise. */
 export function send(c: Context, body: Problem): Response {
   return c.body(JSON.stringify(body), {
     status: body.status as 400,
-    headers: { "content-type": "application/problem+json" },
+    headers: { "content-type": "application/problem+json", "cache-control": "no-store" },
   });
 }

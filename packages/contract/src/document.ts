@@ -43,7 +43,7 @@ export function openApiDocument(): OpenAPIObject {
       title: "Plumbdrift",
       version: CONTRACT_VERSION,
       description:
-        "Recommends dry-dropper setups from open-channel hydraulics and the force balance of the rig. Every computation is a POST that stores nothing. A quantity says its unit; a physical no (drowned, on the bed) is an answer with status 200; everything else that is not an answer is a problem document (RFC 9457).",
+        "Recommends dry-dropper setups from open-channel hydraulics and the force balance of the rig. Every computation is a POST that stores nothing and, with the same body and the same answer, a QUERY (RFC 10008), which OpenAPI 3.1 cannot list. An answer has a strong ETag; who sends it as If-None-Match gets 304 before anything is computed. A quantity says its unit; a physical no (drowned, on the bed) is an answer with status 200; everything else that is not an answer is a problem document (RFC 9457).",
       license,
     },
     security: [],
@@ -71,6 +71,11 @@ const problemHeaders: Readonly<Record<number, Readonly<Record<string, HeaderObje
   405: { Allow: header("The methods of this path.", true) },
   429: { "Retry-After": header("Seconds until it is worth trying again.", true) },
   503: { "Retry-After": header("Seconds until it is worth trying again.", false) },
+};
+
+const answerHeaders: Readonly<Record<string, HeaderObject>> = {
+  ETag: header("Names the answer: equal for equal requests to one release.", true),
+  "Cache-Control": header("How long a cache may keep it.", true),
 };
 
 /** One response per status, which names the codes it can carry. */
@@ -105,7 +110,15 @@ function registerOperation(registry: Registry, described: Described): void {
       },
     },
     responses: {
-      "200": { description: "The answer.", content: { "application/json": { schema: response } } },
+      "200": {
+        description: "The answer.",
+        headers: { ...answerHeaders },
+        content: { "application/json": { schema: response } },
+      },
+      "304": {
+        description: "If-None-Match names the answer: nothing was computed.",
+        headers: { ...answerHeaders },
+      },
       ...problemResponses(computationProblems),
     },
   });

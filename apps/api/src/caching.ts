@@ -1,0 +1,29 @@
+/** An answer is named by what was asked and who computes, so that whoever has it is spared, and spares, the computing. */
+
+import type { Context } from "hono";
+
+/** A release names its answers anew, so none is kept for ever: this is how long an old one may still be served. */
+const SECONDS_FRESH = 3600;
+
+/** Answers with what `run` computes, or 304 before computing to who names it. */
+export function answer(
+  c: Context,
+  { hash, run }: { readonly hash: string; readonly run: () => object },
+): Response {
+  const etag = `"${hash}"`;
+  const body = names(c.req.header("if-none-match"), etag) ? undefined : run();
+  c.header("ETag", etag);
+  c.header("Cache-Control", `${readers(c)}, max-age=${SECONDS_FRESH}`);
+  return body === undefined ? c.body(null, 304) : c.json(body);
+}
+
+/** What was asked with a key is not for a cache that others read. */
+function readers(c: Context): string {
+  return c.req.header("authorization") === undefined ? "public" : "private";
+}
+
+/** Whether a header If-None-Match names a tag, by the weak comparison of RFC 9110 (section 13.1.2). */
+export function names(header: string | undefined, etag: string): boolean {
+  if (header === undefined) return false;
+  return header.trim() === "*" || header.match(/"[^"]*"/g)?.some((tag) => tag === etag) === true;
+}
