@@ -6,6 +6,7 @@ import { columnKernels, weighedColumnKernels } from "./dimensions-column.fixture
 import { driftKernels, heldKernels } from "./dimensions-drift.fixture.js";
 import { flowKernels } from "./dimensions-flow.fixture.js";
 import { gaugedKernels, searchedKernels } from "./dimensions-gauged.fixture.js";
+import { outingKernels } from "./dimensions-outing.fixture.js";
 import { dragKernels, tackleKernels, weighedRigKernels } from "./dimensions-rig.fixture.js";
 import { resistanceKernels, riverKernels, solvedKernels } from "./dimensions-river.fixture.js";
 import { force, type Kernel, kernels, one, type Scale } from "./dimensions-scaling.fixture.js";
@@ -49,6 +50,7 @@ const freely = [
   ...columnKernels,
   ...dragKernels,
   ...tackleKernels,
+  ...outingKernels,
 ];
 const solved = [...solvedKernels, ...searchedKernels];
 const keepingGravity = [...resistanceKernels, ...weighedColumnKernels, ...weighedRigKernels];

@@ -6,6 +6,7 @@ export * from "./drift/index.js";
 export * from "./forces/index.js";
 export * from "./lie/index.js";
 export * from "./numerics/index.js";
+export * from "./outing/index.js";
 export * from "./rig/index.js";
 export * from "./setup/index.js";
 export * from "./sources/index.js";

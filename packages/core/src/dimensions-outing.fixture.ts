@@ -1,0 +1,51 @@
+/** A stop whose discharge changes, and a gauge between its readings. */
+
+import {
+  discharge,
+  dischargeOf,
+  type Kernel,
+  kernels,
+  length,
+  lengthOf,
+  type Scale,
+  speed,
+  speedOf,
+} from "./dimensions-scaling.fixture.js";
+import { readGauge, seconds, shiftFlow } from "./index.js";
+
+const stop = (s: Scale, run: typeof shiftFlow) => {
+  const shifted = run({
+    observation: { depth: lengthOf(s, 0.7), surfaceSpeed: speedOf(s, 0.8) },
+    width: lengthOf(s, 11),
+    measuredAt: dischargeOf(s, 6),
+    now: dischargeOf(s, 9),
+    method: {
+      by: "pairs",
+      pairs: [
+        { discharge: dischargeOf(s, 3), depth: lengthOf(s, 0.5) },
+        { discharge: dischargeOf(s, 14), depth: lengthOf(s, 1.1) },
+      ],
+    },
+  });
+  if (shifted.kind !== "shifted") throw new Error(shifted.kind);
+  return shifted;
+};
+
+export const outingKernels: readonly Kernel[] = [
+  ...kernels(
+    shiftFlow,
+    ["depth", length, (run, s) => stop(s, run).depth.value],
+    ["end of its interval", length, (run, s) => stop(s, run).depth.interval?.max ?? 0],
+    ["surface speed", speed, (run, s) => stop(s, run).surfaceSpeed.value],
+    ["width", length, (run, s) => stop(s, run).width?.value ?? 0],
+  ),
+  ...kernels(readGauge, [
+    "discharge",
+    discharge,
+    (run, s) => {
+      const reading = (t: number, q: number) => ({ time: seconds(t * s.T), discharge: dischargeOf(s, q) });
+      const at = run({ readings: [reading(0, 3), reading(600, 5)], time: seconds(200 * s.T) });
+      return at.kind === "read" ? at.discharge : 0;
+    },
+  ]),
+];

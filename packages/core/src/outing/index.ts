@@ -1,0 +1,12 @@
+/** outing: a day on the river. */
+export * from "./flow.js";
+export {
+  exponentScatter,
+  type FlowEstimate,
+  type FlowMethod,
+  type FlowQuestion,
+  type NoFlow,
+  type StopPair,
+  type WhyNotCarried,
+} from "./flow-stop.js";
+export * from "./gauge.js";
