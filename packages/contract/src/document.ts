@@ -1,7 +1,14 @@
 /** The OpenAPI 3.1 document, made from the operations and the table of problems. */
 
 import { OpenAPIHono, type z } from "@hono/zod-openapi";
-import type { HeaderObject, LicenseObject, OpenAPIObject, ResponseObject } from "openapi3-ts/oas31";
+import type {
+  ExamplesObject,
+  HeaderObject,
+  LicenseObject,
+  OpenAPIObject,
+  ResponseObject,
+} from "openapi3-ts/oas31";
+import answers from "./answers.json" with { type: "json" };
 import { problemResponses, type Registry, registerReference, registerService } from "./document-service.js";
 import type { Described } from "./operation.js";
 import { WindowSchema } from "./operations/drift-rig.js";
@@ -113,7 +120,7 @@ function registerOperation(registry: Registry, described: Described): void {
       "200": {
         description: "The answer.",
         headers: { ...answerHeaders },
-        content: { "application/json": { schema: response } },
+        content: { "application/json": { schema: response, examples: shownAnswer(described) } },
       },
       "304": {
         description: "If-None-Match names the answer: nothing was computed.",
@@ -122,4 +129,12 @@ function registerOperation(registry: Registry, described: Described): void {
       ...problemResponses(computationProblems),
     },
   });
+}
+
+/** What the engine answered to one of the examples: kept by `write` of test/contract, which compares. */
+function shownAnswer({ id, examples }: Described): ExamplesObject {
+  const kept: Readonly<Record<string, { readonly example: string; readonly value: unknown }>> = answers;
+  const { example = "", value } = kept[id] ?? {};
+  const summary = examples[example]?.summary;
+  return summary === undefined ? {} : { [example]: { summary, value } };
 }

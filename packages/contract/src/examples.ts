@@ -119,6 +119,10 @@ export const driftExamples: Readonly<Record<string, Example>> = {
     summary: "A rig of measured bodies, every option left to its default",
     value: { water: larkspur, rig: measuredRig },
   },
+  brief: {
+    summary: "The same, with few instants of the path",
+    value: { water: larkspur, rig: measuredRig, instants: 4 },
+  },
 };
 
 export const holdExamples: Readonly<Record<string, Example>> = {
@@ -132,6 +136,23 @@ const bead = (size: number, diameter: number) => ({
   size,
   bead: { diameter: { value: diameter, unit: "mm" }, material: "tungsten" },
 });
+
+const smallStop = {
+  water: larkspur,
+  fish: { holdingHeight: { value: 20, unit: "cm" }, reach: { value: 25, unit: "cm" } },
+  box: {
+    dries: [
+      { size: 10, style: "foam" },
+      { size: 12, style: "yarn" },
+    ],
+    nymphs: [bead(16, 2.3), { name: "plain nymph", size: 14 }],
+    tippets: [{ material: "fluorocarbon", x: 5 }],
+    dropperLengths: [
+      { value: 45, unit: "cm" },
+      { value: 60, unit: "cm" },
+    ],
+  },
+} as const;
 
 export const setupExamples: Readonly<Record<string, Example>> = {
   generalBox: {
@@ -151,22 +172,10 @@ export const setupExamples: Readonly<Record<string, Example>> = {
   },
   smallBox: {
     summary: "Two dries, two nymphs, one tippet, two lengths",
-    value: {
-      water: larkspur,
-      fish: { holdingHeight: { value: 20, unit: "cm" }, reach: { value: 25, unit: "cm" } },
-      box: {
-        dries: [
-          { size: 10, style: "foam" },
-          { size: 12, style: "yarn" },
-        ],
-        nymphs: [bead(16, 2.3), { name: "plain nymph", size: 14 }],
-        tippets: [{ material: "fluorocarbon", x: 5 }],
-        dropperLengths: [
-          { value: 45, unit: "cm" },
-          { value: 60, unit: "cm" },
-        ],
-      },
-      top: 3,
-    },
+    value: { ...smallStop, top: 3 },
+  },
+  best: {
+    summary: "The same, the best setup alone",
+    value: { ...smallStop, top: 1 },
   },
 };
