@@ -1,0 +1,5 @@
+/** For hosts that serve the default export of a module: `deno serve dist/fetch.js`, `bun dist/fetch.js`. */
+import { app } from "../app.js";
+
+// biome-ignore lint/style/noDefaultExport: what these hosts look for
+export default { fetch: app.fetch };

@@ -1,0 +1,33 @@
+/** For Workers: the API, and the consumer of a queue whose outcomes go to the queue bound as RESULTS. */
+
+import { app } from "../app.js";
+import { answerMessage } from "./message.js";
+
+/** What is used of a queue, a message and a batch, as the Workers runtime documents them. */
+interface Env {
+  readonly RESULTS?: { readonly send: (body: unknown) => Promise<unknown> };
+}
+
+interface Message {
+  readonly id: string;
+  readonly body: unknown;
+  readonly ack: () => void;
+  readonly retry: () => void;
+}
+
+/** Acknowledges each message whose outcome is delivered; only the others come again. */
+async function queue({ messages }: { readonly messages: readonly Message[] }, { RESULTS }: Env): Promise<void> {
+  if (RESULTS === undefined) throw new Error("RESULTS must be bound to the queue that results go to");
+  for (const message of messages) {
+    try {
+      await RESULTS.send(await answerMessage(message.body, message.id));
+      message.ack();
+    } catch (error) {
+      console.error(message.id, error);
+      message.retry();
+    }
+  }
+}
+
+// biome-ignore lint/style/noDefaultExport: what the runtime looks for
+export default { fetch: app.fetch, queue };
