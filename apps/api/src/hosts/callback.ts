@@ -5,7 +5,12 @@ import type { Deliver } from "./message.js";
 export function callback(url: string, authorization?: string): Deliver {
   const headers = { "content-type": "application/json", ...(authorization ? { authorization } : {}) };
   return async (outcome) => {
-    const init = { method: "POST", headers, body: JSON.stringify(outcome), signal: AbortSignal.timeout(10_000) };
+    const init = {
+      method: "POST",
+      headers,
+      body: JSON.stringify(outcome),
+      signal: AbortSignal.timeout(10_000),
+    };
     const { ok, status } = await fetch(url, init);
     if (!ok) throw new Error(`the address for results answered ${status}`);
   };

@@ -16,7 +16,10 @@ interface Message {
 }
 
 /** Acknowledges each message whose outcome is delivered; only the others come again. */
-async function queue({ messages }: { readonly messages: readonly Message[] }, { RESULTS }: Env): Promise<void> {
+async function queue(
+  { messages }: { readonly messages: readonly Message[] },
+  { RESULTS }: Env,
+): Promise<void> {
   if (RESULTS === undefined) throw new Error("RESULTS must be bound to the queue that results go to");
   for (const message of messages) {
     try {
@@ -29,5 +32,6 @@ async function queue({ messages }: { readonly messages: readonly Message[] }, { 
   }
 }
 
+const host: Pick<typeof app, "fetch"> & { queue: typeof queue } = { fetch: app.fetch, queue };
 // biome-ignore lint/style/noDefaultExport: what the runtime looks for
-export default { fetch: app.fetch, queue };
+export default host;

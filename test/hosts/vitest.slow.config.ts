@@ -1,0 +1,7 @@
+import { defineConfig, type ViteUserConfig } from "vitest/config";
+
+/** What `pnpm run slow` runs: real runtimes, one file after another, since they share two processors. */
+const config: ViteUserConfig = defineConfig({
+  test: { include: ["*.slow.ts"], fileParallelism: false, testTimeout: 60_000, hookTimeout: 60_000 },
+});
+export default config;
