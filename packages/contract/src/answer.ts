@@ -3,7 +3,7 @@
 import { z } from "@hono/zod-openapi";
 import type { Assumption, Caveat, Grounds } from "@plumbdrift/core";
 import type { Units } from "./quantity/units.js";
-import { strict } from "./quantity/wire.js";
+import { plain, strict } from "./quantity/wire.js";
 import { UnitsSchema } from "./schemas/water.js";
 import { ENGINE_VERSION } from "./version.js";
 
@@ -26,9 +26,11 @@ export interface Footing {
 }
 
 const AssumptionSchema = strict<Assumption>({
-  name: z.string(),
+  name: z.string().openapi({ description: "What was assumed." }),
   value: z.string().openapi({ description: "In the words of its source, SI or not." }),
-  basis: z.enum(["assumption", "practice", "default"]),
+  basis: z
+    .enum(["assumption", "practice", "default"])
+    .openapi({ description: "Our own choice, common practice of the trade, or a default of the request." }),
 }).openapi("Assumption", {
   description: "A value that no measurement gave: a default, a habit of the trade, or our own choice.",
 });
@@ -36,9 +38,9 @@ const AssumptionSchema = strict<Assumption>({
 const CaveatSchema = strict<WireCaveat>({
   relation: z.string().openapi({ description: "Key of the source." }),
   quantity: z.string().openapi({ description: "What is out of range, with its unit where it has one." }),
-  min: z.number(),
-  max: z.number(),
-  received: z.number(),
+  min: plain("Lower end of the published range, in the unit of the quantity."),
+  max: plain("Upper end of it."),
+  received: plain("What the relation was used at."),
 }).openapi("Caveat", {
   description: "A relation used outside the range it was published for. Nothing is clamped.",
 });
@@ -47,7 +49,9 @@ const MetaSchema = strict<Meta>({
   engine: z.string().openapi({ description: "Version of the engine that computed." }),
   units: UnitsSchema,
   relations: z.array(z.string()).openapi({ description: "Keys of the relations used." }),
-  assumptions: z.array(AssumptionSchema),
+  assumptions: z
+    .array(AssumptionSchema)
+    .openapi({ description: "What was taken for want of a measurement." }),
   request: z
     .string()
     .openapi({ description: "Hash of the request as it was understood, and of the engine." }),

@@ -6,7 +6,11 @@ import { type ProblemCode, problemKinds } from "./problems.js";
 import { RelationSchema, RelationsSchema } from "./relations.js";
 
 const HealthSchema = z
-  .strictObject({ status: z.enum(["ok"]), engine: z.string(), contract: z.string() })
+  .strictObject({
+    status: z.enum(["ok"]).openapi({ description: "It answers." }),
+    engine: z.string().openapi({ description: "Version of the engine that computes." }),
+    contract: z.string().openapi({ description: "Version of this document." }),
+  })
   .openapi("Health", { description: "It is up, and what it is." });
 
 export type Registry = OpenAPIHono["openAPIRegistry"];
@@ -41,7 +45,13 @@ export function registerReference(registry: Registry): void {
     tags: ["reference"],
     summary: "What is behind a key?",
     description: "The keys are those of meta.relations and of caveats.",
-    request: { params: z.object({ key: z.string().openapi({ example: "Chow1959" }) }) },
+    request: {
+      params: z.object({
+        key: z
+          .string()
+          .openapi({ description: "As meta.relations and caveats name it.", example: "Chow1959" }),
+      }),
+    },
     responses: {
       "200": {
         description: "The relation.",

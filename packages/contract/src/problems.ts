@@ -61,19 +61,22 @@ export interface Problem {
 
 const FieldErrorSchema = strict<FieldError>({
   path: z.string().openapi({ description: "JSON pointer into the body; empty for the body itself." }),
-  expected: z.string(),
+  expected: z.string().openapi({ description: "What would fit, with unit and range." }),
   received: z.string().openapi({ description: "What came, clipped." }),
-  suggestion: z.string().optional(),
+  suggestion: z.string().optional().openapi({ description: "What was probably meant." }),
 }).openapi("FieldError", { description: "One thing wrong with the body." });
 
 export const ProblemSchema: Strict<Problem> = strict<Problem>({
   type: z.string().openapi({ description: "URI reference of the kind of problem." }),
-  title: z.string(),
-  status: z.number().int().min(400).max(599),
-  detail: z.string(),
+  title: z.string().openapi({ description: "What kind of problem it is, in words." }),
+  status: z.number().int().min(400).max(599).openapi({ description: "The status of the response." }),
+  detail: z.string().openapi({ description: "What is wrong with this request." }),
   instance: z.string().optional().openapi({ description: "Names this occurrence: quote it in a report." }),
-  code: z.enum(problemCodes),
-  errors: z.array(FieldErrorSchema).max(MAX_ERRORS),
+  code: z.enum(problemCodes).openapi({ description: "Stable: to act on and to translate from." }),
+  errors: z
+    .array(FieldErrorSchema)
+    .max(MAX_ERRORS)
+    .openapi({ description: `What is wrong where; at most ${MAX_ERRORS} are listed.` }),
 }).openapi("Problem", { description: "Problem details (RFC 9457). Sent as application/problem+json." });
 
 /** A problem of a kind, ready to send. */

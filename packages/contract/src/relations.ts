@@ -2,7 +2,7 @@
 
 import { z } from "@hono/zod-openapi";
 import * as core from "@plumbdrift/core";
-import { type Strict, strict } from "./quantity/wire.js";
+import { plain, type Strict, strict } from "./quantity/wire.js";
 import { nearest } from "./spelling.js";
 
 /** By key the files of the core that cite it: put in by the build. */
@@ -25,21 +25,21 @@ export interface Relation extends Omit<core.Source, "authors" | "year"> {
 
 const RangeSchema = strict<PublishedRange>({
   quantity: z.string().openapi({ description: "With its unit where it has one." }),
-  min: z.number().optional(),
-  max: z.number().optional(),
+  min: plain("Lower end, in the unit of the quantity.").optional(),
+  max: plain("Upper end, in the unit of the quantity.").optional(),
 }).openapi("PublishedRange", {
   description: "Outside it a value has a caveat. An end that is absent is open.",
 });
 
 export const RelationSchema: Strict<Relation> = strict<Relation>({
   key: z.string().openapi({ description: "As meta.relations and caveats name it." }),
-  authors: z.string().optional(),
-  year: z.number().int().min(1).max(9999).optional(),
-  title: z.string(),
+  authors: z.string().optional().openapi({ description: "Absent for what nobody signed." }),
+  year: z.number().int().min(1).max(9999).optional().openapi({ description: "Of publication." }),
+  title: z.string().openapi({ description: "Of the work, or what is assumed." }),
   access: z
     .enum(["read", "second-hand", "from-memory", "common-practice", "assumption"])
     .openapi({ description: "How it was seen: second-hand is in a work that quotes it." }),
-  ranges: z.array(RangeSchema),
+  ranges: z.array(RangeSchema).openapi({ description: "Where it was published for." }),
   usedIn: z.array(z.string()).openapi({ description: "Files of the core that cite it." }),
 }).openapi("Relation", { description: "A paper, a standard, a habit of the trade or an assumption." });
 
@@ -48,7 +48,7 @@ interface Relations {
 }
 
 export const RelationsSchema: Strict<Relations> = strict<Relations>({
-  relations: z.array(RelationSchema),
+  relations: z.array(RelationSchema).openapi({ description: "In the order of the keys." }),
 }).openapi("Relations", { description: "Every relation, by key." });
 
 /** Every relation, in the order of the keys. */

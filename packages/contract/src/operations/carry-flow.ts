@@ -1,6 +1,5 @@
 /** carryFlow: what does this channel carry at a depth? */
 
-import { z } from "@hono/zod-openapi";
 import {
   type BedShear,
   type CubicMetresPerSecond,
@@ -15,8 +14,8 @@ import { type Footing, footing } from "../answer.js";
 import { carryExamples } from "../examples-channel.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
-import { type Said, strict, type Wire } from "../quantity/wire.js";
+import { quantity } from "../quantity/schema.js";
+import { plain, type Said, strict, type Wire } from "../quantity/wire.js";
 import {
   type AskedChannel,
   channelFields,
@@ -55,27 +54,31 @@ interface Carried {
 
 const AnswerFields = {
   geometry: strict<Wire<Filled>>({
-    depth: q.length,
-    area: q.area,
-    wettedPerimeter: q.length,
-    topWidth: q.length,
+    depth: quantity("length", "Above the lowest point of the bed."),
+    area: quantity("area", "Of the water, across the stream."),
+    wettedPerimeter: quantity("length", "Length of bed and banks under water, across the stream."),
+    topWidth: quantity("length", "Of the surface, across the stream."),
     hydraulicRadius: quantity("length", "Area over wetted perimeter."),
     hydraulicDepth: quantity("length", "Area over top width: the mean depth."),
-    firstMoment: quantity("volume", "Of the area about the surface.", "m3"),
+    firstMoment: quantity(
+      "volume",
+      "Of the area about the surface: area times the depth of its centroid.",
+      "m3",
+    ),
   }).openapi("SectionGeometry", { description: "What the water fills of the section." }),
-  discharge: q.discharge,
+  discharge: quantity("discharge", "Through the section."),
   speed: quantity("speed", "Mean over the section."),
-  froude: z.number(),
+  froude: plain("Froude number: 1 is critical."),
   flow: FlowClassSchema,
   shear: strict<Wire<BedShear>>({
     mean: quantity("stress", "Over the wetted perimeter."),
     greatest: quantity("stress", "At the deepest point."),
-    shearVelocity: q.speed,
+    shearVelocity: quantity("speed", "Root of the mean shear over density."),
   }).openapi("BedShear", { description: "How hard the water rubs on the bed." }),
   zones: strict<Wire<Zones>>({
-    n: z.number().openapi({ description: "One n for the whole section." }),
-    energy: z.number().openapi({ description: "α of the kinetic energy." }),
-    momentum: z.number().openapi({ description: "β of the momentum." }),
+    n: plain("One n for the whole section."),
+    energy: plain("α of the kinetic energy."),
+    momentum: plain("β of the momentum."),
   })
     .openapi("ZonesAtDepth", {
       description: "What the zones of roughness come to; present with manning-zones.",

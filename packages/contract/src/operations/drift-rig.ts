@@ -14,7 +14,7 @@ import { type Footing, footing } from "../answer.js";
 import { driftExamples } from "../examples.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { type Said, type Strict, strict, type Wire } from "../quantity/wire.js";
 import { withinBudget } from "../refusal.js";
@@ -85,7 +85,10 @@ interface Answered {
   readonly window: WireWindow;
 }
 
-const WindowUsedSchema = strict<WireWindow>({ low: q.length, high: q.length }).openapi("WindowUsed", {
+const WindowUsedSchema = strict<WireWindow>({
+  low: quantity("length", "Lower edge, a height above the bed."),
+  high: quantity("length", "Upper edge, a height above the bed."),
+}).openapi("WindowUsed", {
   description: "Heights above the bed between which a second counts.",
 });
 

@@ -37,12 +37,14 @@ const ChowSchema: z.ZodType<ChowChannel> = wordsOf(chowTable).openapi("ChowChann
 });
 
 const CowanSchema = strict<CowanChoice>({
-  material: wordsOf(cowanTable.material),
-  irregularity: wordsOf(cowanTable.irregularity),
-  variation: wordsOf(cowanTable.variation),
-  obstructions: wordsOf(cowanTable.obstructions),
-  vegetation: wordsOf(cowanTable.vegetation),
-  meandering: wordsOf(cowanTable.meandering),
+  material: wordsOf(cowanTable.material).openapi({ description: "Of the bed: the base value." }),
+  irregularity: wordsOf(cowanTable.irregularity).openapi({ description: "Of bed and banks." }),
+  variation: wordsOf(cowanTable.variation).openapi({ description: "Of the section along the channel." }),
+  obstructions: wordsOf(cowanTable.obstructions).openapi({ description: "Boulders, roots, debris." }),
+  vegetation: wordsOf(cowanTable.vegetation).openapi({ description: "How much it holds the water back." }),
+  meandering: wordsOf(cowanTable.meandering).openapi({
+    description: "By the sinuosity: below 1.2, to 1.5, above.",
+  }),
 }).openapi("CowanChoice", {
   description: "What is seen: a base for the material, and what disturbs the flow.",
 });

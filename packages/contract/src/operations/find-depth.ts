@@ -7,7 +7,7 @@ import { depthExamples } from "../examples-channel.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantitySchemas as q, quantity } from "../quantity/schema.js";
-import { strict, type Wire } from "../quantity/wire.js";
+import { plain, strict, tag, type Wire } from "../quantity/wire.js";
 import {
   type AskedChannel,
   type AskedFlow,
@@ -59,7 +59,7 @@ const AnswerFields = {
   normal: z
     .discriminatedUnion("kind", [
       strict<Wire<NormalFound>>({
-        kind: z.enum(["found"]),
+        kind: tag("found"),
         flows: z.array(FlowAtDepthSchema).openapi({
           description: "Every depth that carries it, shallowest first: a pipe near full has two.",
         }),
@@ -72,10 +72,10 @@ const AnswerFields = {
   critical: z
     .discriminatedUnion("kind", [
       strict<Wire<CriticalFound>>({
-        kind: z.enum(["found"]),
+        kind: tag("found"),
         depth: quantity("length", "That of least energy."),
         depths: z.array(q.length).openapi({ description: "All of them: overbanks can give several." }),
-        slope: z.number().openapi({ description: "The slope on which it would run uniformly so." }),
+        slope: plain("The slope on which it would run uniformly so."),
       }).openapi("CriticalDepthFound", { description: "The discharge has its least energy." }),
       OverCapacitySchema,
       WithinStepSchema,

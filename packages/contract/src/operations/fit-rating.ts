@@ -16,7 +16,7 @@ import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { type quantitySchemas as q, quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { strict, type Wire } from "../quantity/wire.js";
+import { strict, tag, type Wire } from "../quantity/wire.js";
 import { channelFields } from "../schemas/channel.js";
 import { resting } from "../schemas/friction.js";
 import { type RatingAnswer, RatingAnswerSchema, type RatingReading } from "../schemas/rating.js";
@@ -55,11 +55,11 @@ const Request = strict<Wire<Requested>>({
   zeroFlow: z
     .discriminatedUnion("kind", [
       strict<Wire<Extract<Zero, { kind: "known" }>>>({
-        kind: z.enum(["known"]),
+        kind: tag("known"),
         stage: stage("That stage."),
       }).openapi("ZeroFlowKnown", { description: "Levelled, or seen when the stream was dry." }),
       strict<Wire<Extract<Zero, { kind: "between" }>>>({
-        kind: z.enum(["between"]),
+        kind: tag("between"),
         from: stage("The lowest it can be."),
         to: stage("The highest it can be, below every gauging."),
       }).openapi("ZeroFlowBetween", { description: "Searched between two stages." }),

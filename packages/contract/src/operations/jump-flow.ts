@@ -13,9 +13,9 @@ import { type Footing, footing } from "../answer.js";
 import { jumpExamples } from "../examples-channel.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { type Said, strict, type Wire } from "../quantity/wire.js";
+import { plain, type Said, strict, tag, type Wire } from "../quantity/wire.js";
 import { type AskedFlow, channelFields, channelPlaces } from "../schemas/channel.js";
 import { resting, waterOf } from "../schemas/friction.js";
 import { sectionOf } from "../schemas/section.js";
@@ -49,19 +49,19 @@ const AnswerFields = {
   jump: z
     .discriminatedUnion("kind", [
       strict<Kind<"jump">>({
-        kind: z.enum(["jump"]),
-        before: q.length,
-        after: q.length,
-        froudeBefore: z.number(),
-        froudeAfter: z.number(),
+        kind: tag("jump"),
+        before: quantity("length", "Depth of the shooting water."),
+        after: quantity("length", "Depth behind the jump."),
+        froudeBefore: plain("Froude number before: above 1."),
+        froudeAfter: plain("Froude number after: below 1."),
         headLoss: quantity("length", "Energy before less energy after."),
         power: quantity("power", "What the loss turns into eddies and heat."),
       }).openapi("Jumps", { description: "From the depth before to the first deeper one of equal force." }),
-      strict<Kind<"not-supercritical">>({ kind: z.enum(["not-supercritical"]), froude: z.number() }).openapi(
-        "NoJump",
-        { description: "Only water faster than its waves jumps." },
-      ),
-      strict<Kind<"over-capacity">>({ kind: z.enum(["over-capacity"]) }).openapi("JumpOverCapacity", {
+      strict<Kind<"not-supercritical">>({
+        kind: tag("not-supercritical"),
+        froude: plain("Froude number: at most 1."),
+      }).openapi("NoJump", { description: "Only water faster than its waves jumps." }),
+      strict<Kind<"over-capacity">>({ kind: tag("over-capacity") }).openapi("JumpOverCapacity", {
         description: "The depth after the jump is above the section.",
       }),
     ])

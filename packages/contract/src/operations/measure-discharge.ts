@@ -46,7 +46,7 @@ const Request = strict<Asked>({
     .min(3)
     .max(MAX_VERTICALS)
     .openapi({ description: `From one edge of the water to the other; 3 to ${MAX_VERTICALS}.` }),
-  method: MethodSchema.optional().openapi({ description: "mid-section, half-spacing unless given." }),
+  method: MethodSchema.optional().openapi({ description: "The first unless given." }),
   uncertainty: strict<Stated>({
     calibration: share("Of tape, sounding and meter together"),
     verticals: share("That the section is known only at so many verticals"),
@@ -55,7 +55,12 @@ const Request = strict<Asked>({
     points: share("That a vertical is known only at so many points"),
     meter: share("Of the meter at the speed of one point"),
     exposure: share("Pulsation during the exposure at one point"),
-    pointsPerVertical: z.number().int().min(1).max(1000),
+    pointsPerVertical: z
+      .number()
+      .int()
+      .min(1)
+      .max(1000)
+      .openapi({ description: "At how many points each vertical was measured." }),
     coverageFactor: z.number().min(1).max(10).optional().openapi({ description: "2 unless given." }),
   })
     .openapi("UncertaintyComponents", { description: "Stated by whoever measured: none has a default." })

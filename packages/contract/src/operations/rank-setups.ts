@@ -6,9 +6,9 @@ import { type Footing, footing } from "../answer.js";
 import { setupExamples } from "../examples.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { strict, type Wire } from "../quantity/wire.js";
+import { count, strict, type Wire } from "../quantity/wire.js";
 import { CastSchema } from "../schemas/cast.js";
 import { pulls } from "../schemas/pulls.js";
 import { SetupSchema, setupOf, type WireSetup } from "../schemas/setup.js";
@@ -92,29 +92,31 @@ interface Answered extends Pick<Ranking, "candidates" | "refused" | "cautions" |
 export interface RankSetupsResponse extends Answered, Footing {}
 
 const WindowSchema = strict<Wire<Window>>({
-  low: q.length,
-  high: q.length,
-  holding: q.length,
-  reach: q.length,
+  low: quantity("length", "Lower edge, a height above the bed."),
+  high: quantity("length", "Upper edge, a height above the bed."),
+  holding: quantity("length", "Where the fish holds, a height above the bed."),
+  reach: quantity("length", "How far it moves up and down from there."),
 }).openapi("FishWindow", { description: "Heights above the bed between which the fish takes." });
 
-const count = z.number().int().min(0).max(1e9);
-
-const RefusedSchema = strict<Ranking["refused"][number]>({ reason: RefusalSchema, count }).openapi(
-  "Refused",
-  {
-    description: "How many candidates one limit ruled out.",
-  },
-);
+const RefusedSchema = strict<Ranking["refused"][number]>({
+  reason: RefusalSchema,
+  count: count("How many candidates."),
+}).openapi("Refused", {
+  description: "How many candidates one limit ruled out.",
+});
 
 const Response = strict<RankSetupsResponse>({
   setups: z.array(SetupSchema).openapi({ description: "The best first." }),
   inHand: SetupSchema.openapi({ description: "The rig in hand, with its place among all." }).optional(),
-  candidates: count,
+  candidates: count("Combinations of the box."),
   refused: z.array(RefusedSchema).openapi({ description: "Candidates that a hard limit ruled out." }),
   window: WindowSchema,
   cautions: z.array(z.string()).openapi({ description: "For everyone at the water, whatever the setup." }),
-  work: strict<Ranking["work"]>({ curves: count, settled: count, drifts: count }).openapi("Work", {
+  work: strict<Ranking["work"]>({
+    curves: count("Curves of pull against speed."),
+    settled: count("Rigs settled in full."),
+    drifts: count("Drifts, coarse ones among them."),
+  }).openapi("Work", {
     description: "What was computed.",
   }),
   ...footing,

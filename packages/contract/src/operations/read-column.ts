@@ -15,7 +15,7 @@ import { type Footing, footing } from "../answer.js";
 import { columnExamples } from "../examples.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q } from "../quantity/schema.js";
+import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { strict, type Wire } from "../quantity/wire.js";
 import { ColumnSchema, columnOf, type WireColumn } from "../schemas/column.js";
@@ -53,9 +53,9 @@ interface Answered {
 export interface ReadColumnResponse extends Answered, Footing {}
 
 const SpeedSchema = strict<Wire<SpeedAtHeight>>({
-  heightAboveBed: q.length,
-  depthBelowSurface: q.length,
-  speed: q.speed,
+  heightAboveBed: quantity("length", "Height above the bed."),
+  depthBelowSurface: quantity("length", "Depth below the surface."),
+  speed: quantity("speed", "Of the water there, along the stream."),
 }).openapi("SpeedAtHeight", { description: "The speed of the water at one height." });
 
 const Response = strict<ReadColumnResponse>({

@@ -15,7 +15,7 @@ import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantitySchemas as q, quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { type Said, strict, type Wire } from "../quantity/wire.js";
+import { type Said, strict, tag, type Wire } from "../quantity/wire.js";
 import { type AskedFlow, channelFields, channelPlaces } from "../schemas/channel.js";
 import { type FlowAtDepth, FlowAtDepthSchema } from "../schemas/depths.js";
 import { resting } from "../schemas/friction.js";
@@ -46,7 +46,10 @@ interface Energy extends FlowAtDepth {
   readonly conjugates: ConjugateDepths;
 }
 
-const LeastSchema = strict<Wire<LeastEnergy>>({ energy: q.length, depth: q.length }).openapi("LeastEnergy", {
+const LeastSchema = strict<Wire<LeastEnergy>>({
+  energy: quantity("length", "Depth and velocity head."),
+  depth: quantity("length", "Above the lowest point of the bed."),
+}).openapi("LeastEnergy", {
   description: "The least energy with which the section passes the discharge, and where.",
 });
 
@@ -59,32 +62,32 @@ const AnswerFields = {
   least: LeastSchema,
   alternates: z
     .discriminatedUnion("kind", [
-      strict<Wire<Extract<AlternateDepths, { kind: "found" }>>>({ kind: z.enum(["found"]), depths }).openapi(
+      strict<Wire<Extract<AlternateDepths, { kind: "found" }>>>({ kind: tag("found"), depths }).openapi(
         "AlternatesFound",
         { description: "Every depth of this energy, the one asked about among them." },
       ),
       strict<Wire<Extract<AlternateDepths, { kind: "below-minimum" }>>>({
-        kind: z.enum(["below-minimum"]),
+        kind: tag("below-minimum"),
         minimum: LeastSchema,
       }).openapi("BelowLeastEnergy", { description: "No depth has so little energy." }),
       strict<Wire<Extract<AlternateDepths, { kind: "within-step" }>>>({
-        kind: z.enum(["within-step"]),
+        kind: tag("within-step"),
         minimum: LeastSchema,
       }).openapi("EnergyWithinStep", { description: "The energy lies in a step of the section." }),
     ])
     .openapi("AlternateDepths", { description: "Depths of the same specific energy." }),
   conjugates: z
     .discriminatedUnion("kind", [
-      strict<Wire<Extract<ConjugateDepths, { kind: "found" }>>>({ kind: z.enum(["found"]), depths }).openapi(
+      strict<Wire<Extract<ConjugateDepths, { kind: "found" }>>>({ kind: tag("found"), depths }).openapi(
         "ConjugatesFound",
         { description: "Every other depth of this specific force." },
       ),
-      strict<Extract<ConjugateDepths, { kind: "critical" }>>({ kind: z.enum(["critical"]) }).openapi(
+      strict<Extract<ConjugateDepths, { kind: "critical" }>>({ kind: tag("critical") }).openapi(
         "ConjugateCritical",
         { description: "The flow is critical: no other depth has its specific force." },
       ),
       strict<Extract<ConjugateDepths, { kind: "over-capacity" }>>({
-        kind: z.enum(["over-capacity"]),
+        kind: tag("over-capacity"),
       }).openapi("ConjugateOverCapacity", { description: "The other depth is above the section." }),
     ])
     .openapi("ConjugateDepths", { description: "Depths of the same specific force." }),

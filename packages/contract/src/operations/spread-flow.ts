@@ -6,8 +6,8 @@ import { type Footing, footing } from "../answer.js";
 import { laneExamples } from "../examples-channel.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
-import { type Said, strict, type Wire } from "../quantity/wire.js";
+import { quantity } from "../quantity/schema.js";
+import { plain, type Said, strict, tag, type Wire } from "../quantity/wire.js";
 import {
   type AskedChannel,
   channelFields,
@@ -50,18 +50,20 @@ interface Answered {
 const SpreadSchema: z.ZodType<Wire<Spread>> = z
   .discriminatedUnion("kind", [
     strict<Wire<Omit<Found, "grounds">>>({
-      kind: z.enum(["found"]),
+      kind: tag("found"),
       depth: quantity("length", "At the deepest point."),
-      lanes: z.array(
-        strict<Wire<Lane>>({
-          station: quantity("length", "Middle of the lane: of a survey its own, else from the left edge."),
-          width: q.length,
-          depth: q.length,
-          meanSpeed: quantity("speed", "Over the depth."),
-          discharge: q.discharge,
-        }).openapi("Lane", { description: "A strip along the stream." }),
-      ),
-      correction: z.number().openapi({ description: "The discharge over that of the lanes by themselves." }),
+      lanes: z
+        .array(
+          strict<Wire<Lane>>({
+            station: quantity("length", "Middle of the lane: of a survey its own, else from the left edge."),
+            width: quantity("length", "Across the stream."),
+            depth: quantity("length", "Of the water in the middle of the lane."),
+            meanSpeed: quantity("speed", "Over the depth."),
+            discharge: quantity("discharge", "Through the lane."),
+          }).openapi("Lane", { description: "A strip along the stream." }),
+        )
+        .openapi({ description: "From the left edge of the water to the right." }),
+      correction: plain("The discharge over that of the lanes by themselves."),
     }).openapi("LanesFound", { description: "From the left edge of the water to the right." }),
     OverCapacitySchema,
     WithinStepSchema,

@@ -15,7 +15,7 @@ import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { type Decoded, type Said, strict, type Wire } from "../quantity/wire.js";
+import { type Decoded, type Said, strict, tag, type Wire } from "../quantity/wire.js";
 import { withinBudget } from "../refusal.js";
 import { type AskedFlow, channelFields, channelPlaces } from "../schemas/channel.js";
 import { frictionOf, type WireFriction } from "../schemas/friction.js";
@@ -49,16 +49,13 @@ interface Asked extends AskedFlow {
 const ControlSchema: z.ZodType<Wire<SaidControl>> = z
   .discriminatedUnion("at", [
     strict<Wire<Extract<SaidControl, { at: "depth" }>>>({
-      at: z.enum(["depth"]),
+      at: tag("depth"),
       depth: channelFields.depth,
     }).openapi("ControlDepth", { description: "A gate, a weir, a pool: a depth that holds." }),
-    strict<Wire<Extract<SaidControl, { at: "normal" }>>>({ at: z.enum(["normal"]) }).openapi(
-      "ControlNormal",
-      {
-        description: "A long even reach goes on from there.",
-      },
-    ),
-    strict<Wire<Extract<SaidControl, { at: "critical" }>>>({ at: z.enum(["critical"]) }).openapi(
+    strict<Wire<Extract<SaidControl, { at: "normal" }>>>({ at: tag("normal") }).openapi("ControlNormal", {
+      description: "A long even reach goes on from there.",
+    }),
+    strict<Wire<Extract<SaidControl, { at: "critical" }>>>({ at: tag("critical") }).openapi(
       "ControlCritical",
       { description: "A free fall, or a crest." },
     ),

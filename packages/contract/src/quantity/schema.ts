@@ -25,7 +25,10 @@ const facts = new WeakMap<object, Facts>();
 function component<D extends Dimension>(dimension: D, id: string, unit: Unit<D>): Strict<Said<D>> {
   const units = unitsOf(dimension);
   const built = z
-    .strictObject({ value: z.number().min(-largest).max(largest), unit: z.enum(units) })
+    .strictObject({
+      value: z.number().min(-largest).max(largest).openapi({ description: "How many of the unit." }),
+      unit: z.enum(units).openapi({ description: "Symbol of the unit." }),
+    })
     .openapi(id, { description: `${id}, in ${units.join(", ")}.` });
   // the compiler does not follow the units of a dimension that is not known yet
   const schema = built as unknown as Strict<Said<D>>;

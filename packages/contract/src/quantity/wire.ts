@@ -63,3 +63,18 @@ export type Strict<T> = z.ZodObject<Fields<T>, z.core.$strict>;
 export function strict<T>(fields: Fields<T>): Strict<T> {
   return z.strictObject(fields);
 }
+
+/** The word that tells a variant of a union from the others. */
+export function tag<W extends string>(word: W): z.ZodEnum<{ [K in W]: K }> {
+  return z.enum([word]).openapi({ description: "Which variant this is." });
+}
+
+/** A number without dimension, and what it means. */
+export function plain(description: string): z.ZodNumber {
+  return z.number().openapi({ description });
+}
+
+/** How many. */
+export function count(description: string): z.ZodNumber {
+  return z.number().int().min(0).max(1e9).openapi({ description });
+}

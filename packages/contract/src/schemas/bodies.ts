@@ -3,7 +3,7 @@
 import { z } from "@hono/zod-openapi";
 import { type DragLaw, type Float, float, type Line, line, type Sinker, sinker } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
-import { type Decoded, type Strict, strict, type Wire } from "../quantity/wire.js";
+import { type Decoded, type Strict, strict, tag, type Wire } from "../quantity/wire.js";
 
 export interface WireFloatBody extends Wire<Parameters<typeof float>[0]> {
   readonly kind: "body";
@@ -30,7 +30,7 @@ const drag = (what: string): z.ZodOptional<z.ZodNumber> =>
     .openapi({ description: `Constant drag coefficient of ${what}; the published law unless given.` });
 
 export const FloatBodySchema: Strict<WireFloatBody> = strict<WireFloatBody>({
-  kind: z.enum(["body"]),
+  kind: tag("body"),
   length: quantity("length", "Length of the box that the water touches.", 0.1, 1000, "mm"),
   width: quantity("length", "Width of that box.", 0.1, 1000, "mm"),
   height: quantity("length", "Height of that box.", 0.1, 1000, "mm"),
@@ -62,7 +62,7 @@ export const FloatBodySchema: Strict<WireFloatBody> = strict<WireFloatBody>({
 }).openapi("FloatBody", { description: "A dry fly as a measured body." });
 
 export const LineBodySchema: Strict<WireLineBody> = strict<WireLineBody>({
-  kind: z.enum(["body"]),
+  kind: tag("body"),
   length: quantity("length", "Length.", 0.001, 100, "m"),
   diameter: quantity("length", "Diameter.", 0.001, 10, "mm"),
   density: quantity(
@@ -82,7 +82,7 @@ export const LineBodySchema: Strict<WireLineBody> = strict<WireLineBody>({
 }).openapi("LineBody", { description: "A length of line as a measured body." });
 
 export const SinkerBodySchema: Strict<WireSinkerBody> = strict<WireSinkerBody>({
-  kind: z.enum(["body"]),
+  kind: tag("body"),
   mass: quantity("mass", "Mass.", 0.0001, 1000, "g"),
   volume: quantity("volume", "Volume.", 0, 1e6, "mm3"),
   bead: quantity("length", "Diameter of the bead.", 0.01, 100, "mm").optional(),

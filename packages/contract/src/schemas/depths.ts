@@ -2,8 +2,8 @@
 
 import { z } from "@hono/zod-openapi";
 import type { DepthsFor, FlowClass, Metres, MetresPerSecond } from "@plumbdrift/core";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
-import { type Strict, strict, type Wire } from "../quantity/wire.js";
+import { quantity } from "../quantity/schema.js";
+import { plain, type Strict, strict, tag, type Wire } from "../quantity/wire.js";
 
 type OverCapacity = Extract<DepthsFor, { kind: "over-capacity" }>;
 type WithinStep = Extract<DepthsFor, { kind: "within-step" }>;
@@ -13,13 +13,13 @@ export const FlowClassSchema: z.ZodType<FlowClass> = z
   .openapi("FlowClass", { description: "Froude number below, at or above 1." });
 
 export const OverCapacitySchema: Strict<Wire<OverCapacity>> = strict<Wire<OverCapacity>>({
-  kind: z.enum(["over-capacity"]),
+  kind: tag("over-capacity"),
   greatestDischarge: quantity("discharge", "The most that it can be at any depth of the section."),
-  atDepth: q.length,
+  atDepth: quantity("length", "Depth above the lowest point of the bed at which it is so."),
 }).openapi("OverCapacity", { description: "The section cannot carry so much." });
 
 export const WithinStepSchema: Strict<Wire<WithinStep>> = strict<Wire<WithinStep>>({
-  kind: z.enum(["within-step"]),
+  kind: tag("within-step"),
   atDepth: quantity("length", "Where the section begins to carry more by a step."),
 }).openapi("WithinStep", { description: "Less than it carries above a step, more than below it." });
 
@@ -27,12 +27,9 @@ interface NoSlope {
   readonly kind: "no-slope";
 }
 
-export const NoSlopeSchema: Strict<NoSlope> = strict<NoSlope>({ kind: z.enum(["no-slope"]) }).openapi(
-  "NoSlope",
-  {
-    description: "The bed is level or rises: no depth is uniform.",
-  },
-);
+export const NoSlopeSchema: Strict<NoSlope> = strict<NoSlope>({ kind: tag("no-slope") }).openapi("NoSlope", {
+  description: "The bed is level or rises: no depth is uniform.",
+});
 
 /** A depth with how fast the discharge runs there. */
 export interface FlowAtDepth {
@@ -43,8 +40,8 @@ export interface FlowAtDepth {
 }
 
 export const FlowAtDepthSchema: Strict<Wire<FlowAtDepth>> = strict<Wire<FlowAtDepth>>({
-  depth: q.length,
+  depth: quantity("length", "Above the lowest point of the bed."),
   speed: quantity("speed", "Mean over the section."),
-  froude: z.number(),
+  froude: plain("Froude number: 1 is critical."),
   flow: FlowClassSchema,
 }).openapi("FlowAtDepth", { description: "How the discharge runs at one depth." });

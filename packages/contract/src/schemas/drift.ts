@@ -3,9 +3,9 @@
 import { z } from "@hono/zod-openapi";
 import type { Drift, DriftInstant, Metres, Position, Seconds, Settling } from "@plumbdrift/core";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { type Strict, strict, type Wire } from "../quantity/wire.js";
+import { count, plain, type Strict, strict, tag, type Wire } from "../quantity/wire.js";
 import { type SaidSettled, SettledSchema, saidSettled, thinned } from "./settled.js";
 
 /** Settling by a word, since a union is told apart by words here. */
@@ -21,44 +21,48 @@ interface Said extends Omit<Drift, "settling" | "settled" | "grounds"> {
 export type WireDrift = Wire<Said>;
 
 const PositionSchema = strict<Wire<Position>>({
-  downstream: q.length,
-  across: q.length,
-  heightAboveBed: q.length,
+  downstream: quantity("length", "Along the stream from where the float landed."),
+  across: quantity("length", "Across the stream from there, positive away from the angler."),
+  heightAboveBed: quantity("length", "Height above the bed."),
 }).openapi("Position", {
   description: "A place over the bed. Origin: the bed below where the float landed.",
 });
 
 const InstantSchema = strict<Wire<DriftInstant>>({
-  time: q.time,
+  time: quantity("time", "Since the landing."),
   float: PositionSchema,
-  sinkers: z.array(PositionSchema),
+  sinkers: z.array(PositionSchema).openapi({ description: "From the top down." }),
   excess: quantity("speed", "Of the lowest sinker over its own water, along the stream."),
-  tensionAtFloat: q.force,
+  tensionAtFloat: quantity("force", "Tension of the line at the float."),
 }).openapi("DriftInstant", { description: "Everything at one time." });
 
 export const SettlingSchema: z.ZodType<Wire<SaidSettling>> = z
   .discriminatedUnion("settles", [
     z
-      .strictObject({ settles: z.enum(["yes"]), time: q.time, distance: q.length })
+      .strictObject({
+        settles: tag("yes"),
+        time: quantity("time", "From the landing until it stays so."),
+        distance: quantity("length", "That the float has travelled by then."),
+      })
       .openapi("Settles", { description: "Within 5 % of the settled depth, and staying." }),
-    z
-      .strictObject({ settles: z.enum(["no"]) })
-      .openapi("NeverSettles", { description: "Not within this run." }),
+    z.strictObject({ settles: tag("no") }).openapi("NeverSettles", { description: "Not within this run." }),
   ])
   .openapi("Settling", { description: "Whether the rig settles within the run, and when." });
 
 export const DriftSchema: Strict<WireDrift> = strict<WireDrift>({
-  outcome: z.enum(["run-ended", "time-ended", "drowned"]),
-  duration: q.time,
+  outcome: z.enum(["run-ended", "time-ended", "drowned"]).openapi({
+    description: "What ended it: the length of the run, the time allowed, or a float that went under.",
+  }),
+  duration: quantity("time", "From the landing to the end."),
   distance: quantity("length", "Travelled by the float."),
   settling: SettlingSchema,
   secondsInWindow: quantity("time", "Time that a sinker spends inside the window."),
   effectiveSeconds: quantity("time", "The same, each second weighted by how little it is towed."),
   firstInWindow: quantity("time", "Present when a sinker reaches the window.").optional(),
-  path: z.array(InstantSchema),
+  path: z.array(InstantSchema).openapi({ description: "From the landing to the end, evenly thinned." }),
   settled: SettledSchema,
-  lengthError: z.number().openapi({ description: "Greatest relative error of a taut segment." }),
-  steps: z.number().int().min(0).max(1e9),
+  lengthError: plain("Greatest relative error of a taut segment."),
+  steps: count("Steps of time that were computed."),
 }).openapi("Drift", { description: "From the landing of the cast to the end of the run." });
 
 export function saidSettling(settling: Settling): SaidSettling {

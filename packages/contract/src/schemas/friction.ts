@@ -12,7 +12,7 @@ import {
   waterAt,
 } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
-import { type Decoded, strict, type Wire } from "../quantity/wire.js";
+import { type Decoded, strict, tag, type Wire } from "../quantity/wire.js";
 
 type Law<L extends Friction["law"]> = Omit<Extract<Friction, { law: L }>, "units" | "viscosity">;
 
@@ -30,7 +30,7 @@ const roughness = quantity("length", "Equivalent sand roughness ks.", 1e-7, 10, 
 export const FrictionSchema: z.ZodType<WireFriction> = z
   .discriminatedUnion("law", [
     strict<Wire<Law<"manning">>>({
-      law: z.enum(["manning"]),
+      law: tag("manning"),
       n: z
         .number()
         .min(0.001)
@@ -38,22 +38,24 @@ export const FrictionSchema: z.ZodType<WireFriction> = z
         .openapi({ description: "Manning's n in SI, which is that of feet too." }),
     }).openapi("ManningFriction", { description: "One n for the whole section." }),
     strict<Wire<Law<"manning-zones">>>({
-      law: z.enum(["manning-zones"]),
-      method: z.enum(["divided", "horton-einstein", "pavlovskii", "felkel"]),
+      law: tag("manning-zones"),
+      method: z.enum(["divided", "horton-einstein", "pavlovskii", "felkel"]).openapi({
+        description: "How the zones combine: each carries its own flow, or one n stands for all.",
+      }),
     }).openapi("ZonedFriction", {
       description: "The n of each zone of a surveyed section, and how they become one.",
     }),
     strict<Wire<Law<"darcy">>>({
-      law: z.enum(["darcy"]),
+      law: tag("darcy"),
       f: z.number().min(0.0001).max(1000).openapi({ description: "Darcy-Weisbach f; 8 g/C² for Chezy's C." }),
     }).openapi("DarcyFriction", { description: "A constant friction factor." }),
-    strict<Wire<Law<"rough">>>({ law: z.enum(["rough"]), roughness }).openapi("RoughFriction", {
+    strict<Wire<Law<"rough">>>({ law: tag("rough"), roughness }).openapi("RoughFriction", {
       description: "A fully rough bed.",
     }),
-    strict<Wire<Law<"smooth">>>({ law: z.enum(["smooth"]) }).openapi("SmoothFriction", {
+    strict<Wire<Law<"smooth">>>({ law: tag("smooth") }).openapi("SmoothFriction", {
       description: "A smooth bed; viscosity by the temperature.",
     }),
-    strict<Wire<Law<"transitional">>>({ law: z.enum(["transitional"]), roughness }).openapi(
+    strict<Wire<Law<"transitional">>>({ law: tag("transitional"), roughness }).openapi(
       "TransitionalFriction",
       { description: "Between smooth and rough; viscosity by the temperature." },
     ),

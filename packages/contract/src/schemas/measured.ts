@@ -2,8 +2,8 @@
 
 import { z } from "@hono/zod-openapi";
 import type { DischargeUncertainty, MeasuredDischarge, Panel } from "@plumbdrift/core";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
-import { type Strict, strict, type Wire } from "../quantity/wire.js";
+import { quantity } from "../quantity/schema.js";
+import { plain, type Strict, strict, type Wire } from "../quantity/wire.js";
 
 export type Method = MeasuredDischarge["method"];
 
@@ -17,39 +17,39 @@ export interface Measured extends Omit<MeasuredDischarge, "relation"> {
   readonly uncertainty: DischargeUncertainty | null;
 }
 
-const part = z.number();
+const part = (of: string): z.ZodNumber => plain(`Share of the variance that comes from ${of}, 0 to 1.`);
 
 export const MeasuredSchema: Strict<Wire<Measured>> = strict<Wire<Measured>>({
   method: MethodSchema,
-  discharge: q.discharge,
+  discharge: quantity("discharge", "Through the whole section."),
   area: quantity("area", "As the method counts it."),
-  width: q.length,
+  width: quantity("length", "Of the water, across the stream."),
   meanSpeed: quantity("speed", "Discharge over area."),
-  panels: z.array(
-    strict<Wire<Panel>>({
-      station: quantity("length", "Middle of the panel."),
-      width: q.length,
-      area: q.area,
-      speed: q.speed,
-      discharge: q.discharge,
-    }).openapi("Panel", { description: "The part of the section that a vertical or a pair stands for." }),
-  ),
-  greatestShare: part.openapi({
-    description: "Of the discharge in one panel; common practice keeps it under a tenth.",
-  }),
+  panels: z
+    .array(
+      strict<Wire<Panel>>({
+        station: quantity("length", "Middle of the panel, from the zero of the tape."),
+        width: quantity("length", "Across the stream."),
+        area: quantity("area", "Of the panel."),
+        speed: quantity("speed", "Mean over the panel."),
+        discharge: quantity("discharge", "Through the panel."),
+      }).openapi("Panel", { description: "The part of the section that a vertical or a pair stands for." }),
+    )
+    .openapi({ description: "In the order of the verticals." }),
+  greatestShare: plain("Of the discharge in one panel; common practice keeps it under a tenth."),
   uncertainty: strict<Wire<DischargeUncertainty>>({
-    relative: part.openapi({ description: "Standard uncertainty over discharge." }),
-    standard: q.discharge,
+    relative: plain("Standard uncertainty over discharge."),
+    standard: quantity("discharge", "Standard uncertainty."),
     expanded: quantity("discharge", "Coverage factor times the standard uncertainty."),
-    coverageFactor: part,
+    coverageFactor: plain("Expanded over standard uncertainty."),
     shares: strict<DischargeUncertainty["shares"]>({
-      calibration: part,
-      verticals: part,
-      width: part,
-      depth: part,
-      points: part,
-      meter: part,
-      exposure: part,
+      calibration: part("tape, sounding and meter together"),
+      verticals: part("the number of verticals"),
+      width: part("the widths"),
+      depth: part("the depths"),
+      points: part("the number of points in a vertical"),
+      meter: part("the meter at one point"),
+      exposure: part("pulsation during the exposure"),
     }).openapi("VarianceShares", { description: "Share of the variance that each component has." }),
   })
     .openapi("DischargeUncertainty", { description: "Present when its components were stated." })

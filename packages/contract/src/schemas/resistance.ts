@@ -10,7 +10,7 @@ import {
   shearVelocityOf,
 } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
-import { strict, type Wire } from "../quantity/wire.js";
+import { plain, strict, tag, type Wire } from "../quantity/wire.js";
 
 interface Estimate extends Omit<Resistance, "relation" | "caveats"> {
   readonly relation: string;
@@ -30,17 +30,20 @@ const silent = z.array(z.string()).openapi({
 });
 
 const EstimateSchema = strict<Wire<Estimate>>({
-  law: z.string(),
+  law: z.string().openapi({ description: "Name of the law." }),
   relation: z.string().openapi({ description: "Key of the source." }),
   covers: z.enum(["grains", "reach"]).openapi({
     description: "The grains alone, or all that holds a reach back.",
   }),
-  n: z.number().openapi({ description: "Manning's n." }),
-  nRange: strict<Resistance["nRange"]>({ min: z.number(), max: z.number() }).openapi("RoughnessRange", {
-    description: "Least and greatest n of a table, else n twice.",
-  }),
-  frictionFactor: z.number().openapi({ description: "Darcy-Weisbach f." }),
-  velocityRatio: z.number().openapi({ description: "Mean speed over shear velocity." }),
+  n: plain("Manning's n."),
+  nRange: strict<Resistance["nRange"]>({ min: plain("Least n."), max: plain("Greatest n.") }).openapi(
+    "RoughnessRange",
+    {
+      description: "Least and greatest n of a table, else n twice.",
+    },
+  ),
+  frictionFactor: plain("Darcy-Weisbach f."),
+  velocityRatio: plain("Mean speed over shear velocity."),
   speed: quantity("speed", "Mean speed; present when the slope is known.").optional(),
   outside: z
     .boolean()
@@ -50,15 +53,16 @@ const EstimateSchema = strict<Wire<Estimate>>({
 export const ResistanceSchema: z.ZodType<Wire<SaidResistance>> = z
   .discriminatedUnion("kind", [
     strict<Wire<Extract<SaidResistance, { kind: "estimated" }>>>({
-      kind: z.enum(["estimated"]),
+      kind: tag("estimated"),
       estimates: z.array(EstimateSchema).openapi({ description: "In rising order of n." }),
       silent,
-      n: strict<Estimated["n"]>({ min: z.number(), median: z.number(), max: z.number() }).openapi(
-        "RoughnessSpread",
-        { description: "The spread is the honest answer." },
-      ),
+      n: strict<Estimated["n"]>({
+        min: plain("Least n of all laws."),
+        median: plain("Median n."),
+        max: plain("Greatest n."),
+      }).openapi("RoughnessSpread", { description: "The spread is the honest answer." }),
     }).openapi("ResistanceEstimated", { description: "Every law that what is known allows." }),
-    strict<Wire<Extract<SaidResistance, { kind: "none" }>>>({ kind: z.enum(["none"]), silent }).openapi(
+    strict<Wire<Extract<SaidResistance, { kind: "none" }>>>({ kind: tag("none"), silent }).openapi(
       "ResistanceUnknown",
       { description: "Every law that could speak is silent." },
     ),

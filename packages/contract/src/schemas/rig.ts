@@ -16,7 +16,7 @@ import {
   type Sinker,
 } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
-import { type Decoded, type Said, type Strict, strict } from "../quantity/wire.js";
+import { type Decoded, type Said, type Strict, strict, tag } from "../quantity/wire.js";
 import { at } from "../refusal.js";
 import {
   FloatBodySchema,
@@ -70,15 +70,15 @@ export interface WireRig {
   readonly sections: readonly WireSection[];
 }
 
-const DryFloat = strict<WireDryFloat>({ kind: z.enum(["dry"]), ...DrySchema.shape }).openapi("DryFloat", {
+const DryFloat = strict<WireDryFloat>({ kind: tag("dry"), ...DrySchema.shape }).openapi("DryFloat", {
   description: "A dry fly by name.",
 });
-const NymphSinker = strict<WireNymphSinker>({ kind: z.enum(["nymph"]), ...NymphSchema.shape }).openapi(
+const NymphSinker = strict<WireNymphSinker>({ kind: tag("nymph"), ...NymphSchema.shape }).openapi(
   "NymphSinker",
   { description: "A nymph by name." },
 );
 const TippetLine = strict<WireTippetLine>({
-  kind: z.enum(["tippet"]),
+  kind: tag("tippet"),
   length: quantity("length", "Length.", 0.01, 10, "m"),
   ...TippetSchema.shape,
 }).openapi("TippetLine", { description: "A length of tippet by name." });

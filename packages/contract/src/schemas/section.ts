@@ -12,7 +12,7 @@ import {
   triangularSection,
 } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
-import { type Decoded, type Strict, strict, type Wire } from "../quantity/wire.js";
+import { type Decoded, type Strict, strict, tag, type Wire } from "../quantity/wire.js";
 import { at } from "../refusal.js";
 
 /** The most points that a survey may have. */
@@ -36,30 +36,30 @@ const run = (bank: string): z.ZodNumber =>
     .openapi({ description: `Run over rise of the ${bank} bank: 0 is a wall.` });
 
 const Rectangular = strict<Prism<"rectangular">>({
-  shape: z.enum(["rectangular"]),
+  shape: tag("rectangular"),
   width: width("Width."),
 }).openapi("RectangularSection", { description: "Two walls on a level bed." });
 
 const Triangular = strict<Prism<"triangular">>({
-  shape: z.enum(["triangular"]),
+  shape: tag("triangular"),
   leftRun: run("left"),
   rightRun: run("right"),
 }).openapi("TriangularSection", { description: "A V. One run must be above 0." });
 
 const Trapezoidal = strict<Prism<"trapezoidal">>({
-  shape: z.enum(["trapezoidal"]),
+  shape: tag("trapezoidal"),
   bottomWidth: width("Width of the bed."),
   leftRun: run("left"),
   rightRun: run("right"),
 }).openapi("TrapezoidalSection", { description: "Two banks on a level bed." });
 
 const Circular = strict<Prism<"circular">>({
-  shape: z.enum(["circular"]),
+  shape: tag("circular"),
   diameter: quantity("length", "Inner diameter.", 0.001, 100, "m"),
 }).openapi("CircularSection", { description: "A pipe or a culvert that runs partly full." });
 
 const Parabolic = strict<Prism<"parabolic">>({
-  shape: z.enum(["parabolic"]),
+  shape: tag("parabolic"),
   width: width("Width where it is as deep as `depth`."),
   depth: quantity("length", "Depth in the middle where it is as wide as `width`.", 0.001, 1000, "m"),
 }).openapi("ParabolicSection", { description: "Rounded: the width goes with the root of the depth." });
@@ -78,12 +78,12 @@ const ZoneSchema = strict<Wire<RoughnessZone>>({
 }).openapi("RoughnessZone", { description: "A part of the bed with a roughness of its own." });
 
 const EndSchema = strict<Wire<IneffectiveEnd>>({
-  station: station("Ground beyond this station carries nothing"),
-  elevation: station("until the water reaches this elevation."),
+  station: station("Ground beyond this station carries nothing, until the water is high enough."),
+  elevation: station("High enough: the water reaches this elevation."),
 }).openapi("IneffectiveEnd", { description: "Ground behind a levee or a bar." });
 
 const Surveyed = strict<WireSurvey>({
-  shape: z.enum(["surveyed"]),
+  shape: tag("surveyed"),
   points: z
     .array(PointSchema)
     .min(2)

@@ -3,9 +3,9 @@
 import { z } from "@hono/zod-openapi";
 import type { BedContact, LinePoint, Regime, Settled, SinkerState } from "@plumbdrift/core";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { type Strict, strict, type Wire } from "../quantity/wire.js";
+import { count, plain, type Strict, strict, type Wire } from "../quantity/wire.js";
 
 /** A settled rig with a line of few points, and no margin where nothing pulls. */
 export interface SaidSettled extends Omit<Settled, "floatMargin" | "grounds"> {
@@ -18,21 +18,21 @@ const RegimeSchema: z.ZodType<Regime> = z
   .enum(["hanging", "on-bed", "drowned", "slack-water"])
   .openapi("Regime", {
     description:
-      "hanging: clear of the bed. on-bed: the lowest sinker touches. drowned: the load is beyond what the float can carry. slack-water: no shear, it hangs plumb.",
+      "`hanging`: clear of the bed. `on-bed`: the lowest sinker touches. `drowned`: the load is beyond what the float can carry. `slack-water`: no shear, it hangs plumb.",
   });
 
 const SinkerStateSchema = strict<Wire<SinkerState>>({
-  heightAboveBed: q.length,
-  depthBelowSurface: q.length,
-  downstreamOfFloat: q.length,
+  heightAboveBed: quantity("length", "Height above the bed."),
+  depthBelowSurface: quantity("length", "Depth below the surface."),
+  downstreamOfFloat: quantity("length", "Along the stream from the float, positive downstream."),
   excess: quantity("speed", "Drift speed less the speed of its own water: positive when towed."),
   tension: quantity("force", "Tension of the line just above it."),
 }).openapi("SinkerState", { description: "Where a sinker hangs." });
 
 const LinePointSchema = strict<Wire<LinePoint>>({
-  downstreamOfFloat: q.length,
-  heightAboveBed: q.length,
-  tension: q.force,
+  downstreamOfFloat: quantity("length", "Along the stream from the float, positive downstream."),
+  heightAboveBed: quantity("length", "Height above the bed."),
+  tension: quantity("force", "Tension of the line there."),
 }).openapi("LinePoint", { description: "A point of the line." });
 
 const BedContactSchema = strict<Wire<BedContact>>({
@@ -44,7 +44,7 @@ const BedContactSchema = strict<Wire<BedContact>>({
 
 export const SettledSchema: Strict<WireSettled> = strict<WireSettled>({
   regime: RegimeSchema,
-  driftSpeed: q.speed,
+  driftSpeed: quantity("speed", "Of the whole rig, along the stream."),
   slip: quantity("speed", "Drift speed less surface speed: negative when slower than the foam."),
   lean: quantity("angle", "Of the chord from the vertical, positive when the sinker trails upstream."),
   sinkers: z.array(SinkerStateSchema).openapi({ description: "From the top down." }),
@@ -53,18 +53,18 @@ export const SettledSchema: Strict<WireSettled> = strict<WireSettled>({
   tow: quantity("force", "Pull of the float on the line, positive downstream."),
   draft: quantity("length", "How deep the float sits.", "mm"),
   reserve: quantity("force", "What the float can carry before it drowns."),
-  floatMargin: z
-    .number()
-    .optional()
-    .openapi({ description: "Reserve over load; absent when nothing pulls." }),
+  floatMargin: plain("Reserve over load; absent when nothing pulls.").optional(),
   bed: BedContactSchema.optional(),
   alternative: RegimeSchema.openapi({
     description: "Another steady state that the rig also has.",
   }).optional(),
-  residual: strict<Wire<Settled["residual"]>>({ force: q.force, length: q.length }).openapi("Residual", {
+  residual: strict<Wire<Settled["residual"]>>({
+    force: quantity("force", "Left over at the float."),
+    length: quantity("length", "Of the line, against the depth."),
+  }).openapi("Residual", {
     description: "What is left of the equations.",
   }),
-  iterations: z.number().int().min(0).max(1e9),
+  iterations: count("How often the line was integrated."),
 }).openapi("Settled", { description: "Where a rig hangs once every force is in balance." });
 
 export function saidSettled(settled: Settled): SaidSettled {

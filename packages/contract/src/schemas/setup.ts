@@ -12,9 +12,9 @@ import {
   type Why,
 } from "@plumbdrift/core";
 import { encode } from "../quantity/encode.js";
-import { quantitySchemas as q, quantity } from "../quantity/schema.js";
+import { quantity } from "../quantity/schema.js";
 import { fromSi, type Units, unitIn } from "../quantity/units.js";
-import { type Strict, strict, type Wire } from "../quantity/wire.js";
+import { plain, type Strict, strict, type Wire } from "../quantity/wire.js";
 import { type SaidSettling, SettlingSchema, saidSettling } from "./drift.js";
 import { HoldTargetSchema } from "./held.js";
 import { type SaidSettled, SettledSchema, saidSettled } from "./settled.js";
@@ -44,47 +44,49 @@ export interface WireSetup extends Wire<SaidSetup> {
 }
 
 const CautionSchema = strict<Caution>({
-  code: z.enum([
-    "two-flies-rule-unknown",
-    "leader-strength-unknown",
-    "margin-below-least",
-    "margin-thin",
-    "leans-far",
-    "towed-fast",
-    "splash-on-glassy-water",
-    "does-not-settle",
-    "touches-bed",
-    "drowns",
-    "close-to-bed",
-    "longer-than-deep",
-    "outside-window",
-    "dropper-may-outlast-leader",
-  ]),
-  text: z.string(),
+  code: z
+    .enum([
+      "two-flies-rule-unknown",
+      "leader-strength-unknown",
+      "margin-below-least",
+      "margin-thin",
+      "leans-far",
+      "towed-fast",
+      "splash-on-glassy-water",
+      "does-not-settle",
+      "touches-bed",
+      "drowns",
+      "close-to-bed",
+      "longer-than-deep",
+      "outside-window",
+      "dropper-may-outlast-leader",
+    ])
+    .openapi({ description: "Stable: to translate from." }),
+  text: z.string().openapi({ description: "In words." }),
 }).openapi("Caution", { description: "Something to watch, with a stable code." });
 
 const ForceNameSchema = z
   .enum(["sinker-weight", "sinker-drag", "line-drag", "float-drag"])
   .openapi("ForceName", { description: "A force on the rig." });
 
-const ForceSchema = strict<Wire<Why["forces"][number]>>({ name: ForceNameSchema, size: q.force }).openapi(
-  "ForceSize",
-  { description: "The size of one force." },
-);
+const ForceSchema = strict<Wire<Why["forces"][number]>>({
+  name: ForceNameSchema,
+  size: quantity("force", "Its size, whatever its direction."),
+}).openapi("ForceSize", { description: "The size of one force." });
 
 const WhySchema = strict<Wire<Why>>({
   dominant: ForceNameSchema,
   forces: z.array(ForceSchema).openapi({ description: "On the settled rig, the greatest first." }),
-  text: z.string(),
+  text: z.string().openapi({ description: "In words." }),
 }).openapi("Why", { description: "The force that dominates, and the others." });
 
 const ChangeSchema = strict<WireChange>({
-  part: z.enum(["nymph", "dry", "tippet", "dropper"]),
-  from: z.string(),
-  to: z.string(),
+  part: z.enum(["nymph", "dry", "tippet", "dropper"]).openapi({ description: "What changes." }),
+  from: z.string().openapi({ description: "What it is now, in words." }),
+  to: z.string().openapi({ description: "What it would be, in words." }),
   tied: PiecesSchema.openapi({ description: "The setup with the change made." }),
   gain: quantity("time", "Effective seconds gained."),
-  cost: z.string(),
+  cost: z.string().openapi({ description: "What the change costs, in words." }),
 }).openapi("Change", { description: "The single change that would gain most, and what it costs." });
 
 export const SetupSchema: Strict<WireSetup> = strict<WireSetup>({
@@ -100,16 +102,13 @@ export const SetupSchema: Strict<WireSetup> = strict<WireSetup>({
   settling: SettlingSchema,
   secondsInWindow: quantity("time", "In one drift over the run."),
   effectiveSeconds: quantity("time", "The same, weighted by how little the sinker is towed."),
-  floatMargin: z
-    .number()
-    .optional()
-    .openapi({ description: "What the float can carry over what it carries." }),
+  floatMargin: plain("What the float can carry over what it carries.").optional(),
   hold: HoldTargetSchema,
   landAbove: quantity(
     "length",
     "How far upstream of the fish to land the dry; absent when it never settles.",
   ).optional(),
-  cautions: z.array(CautionSchema),
+  cautions: z.array(CautionSchema).openapi({ description: "What to watch." }),
   why: WhySchema,
   next: ChangeSchema.optional(),
 }).openapi("Setup", { description: "A setup, judged." });

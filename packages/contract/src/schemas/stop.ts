@@ -54,13 +54,14 @@ export const FishSchema: Strict<Wire<LieObservation>> = strict<Wire<LieObservati
 }).openapi("Fish", { description: "Where the fish holds and how far it moves." });
 
 export const BoxSchema: Strict<WireBox> = strict<WireBox>({
-  dries: z.array(DrySchema).min(1).max(500),
-  nymphs: z.array(NymphSchema).min(1).max(500),
-  tippets: z.array(TippetSchema).min(1).max(50),
+  dries: z.array(DrySchema).min(1).max(500).openapi({ description: "1 to 500 dry flies." }),
+  nymphs: z.array(NymphSchema).min(1).max(500).openapi({ description: "1 to 500 nymphs." }),
+  tippets: z.array(TippetSchema).min(1).max(50).openapi({ description: "1 to 50 tippets for the dropper." }),
   dropperLengths: z
     .array(quantity("length", "Length of a dropper.", 2, 500, "cm"))
     .min(1)
-    .max(50),
+    .max(50)
+    .openapi({ description: "1 to 50 lengths of tippet from dry to nymph." }),
 }).openapi("Box", {
   description: `What there is to choose from. Every combination is a candidate; ${MAX_CANDIDATES} at most.`,
 });

@@ -9,8 +9,8 @@ import type {
   StreamState,
   StreamValue,
 } from "@plumbdrift/core";
-import { quantitySchemas as q } from "../quantity/schema.js";
-import { type Strict, strict, type Wire } from "../quantity/wire.js";
+import { quantity } from "../quantity/schema.js";
+import { plain, type Strict, strict, type Wire } from "../quantity/wire.js";
 
 type Power = Pick<GeometryPower, "exponent" | "exponentStandardError" | "scatter">;
 
@@ -34,23 +34,29 @@ export interface StreamAnswer {
 }
 
 const PowerSchema = strict<Wire<Power>>({
-  exponent: z.number(),
-  exponentStandardError: z.number().optional(),
-  scatter: z.number().optional().openapi({ description: "Standard deviation of the natural logarithm." }),
+  exponent: plain("It goes with discharge to this exponent."),
+  exponentStandardError: plain("Standard error of the exponent.").optional(),
+  scatter: plain("Standard deviation of the natural logarithm.").optional(),
 }).openapi("GeometryPower", {
   description: "How one of them goes with discharge. Errors are those of a fit.",
 });
 
 const LengthSchema = strict<Wire<StreamValue<Metres>>>({
-  value: q.length,
-  interval: strict<Wire<LengthInterval>>({ min: q.length, max: q.length })
+  value: quantity("length", "What is expected."),
+  interval: strict<Wire<LengthInterval>>({
+    min: quantity("length", "Lower end."),
+    max: quantity("length", "Upper end."),
+  })
     .openapi("LengthInterval", { description: "Where one more measurement should lie." })
     .optional(),
 }).openapi("StreamLength", { description: "A length, with its interval where the powers were fitted." });
 
 const SpeedSchema = strict<Wire<StreamValue<MetresPerSecond>>>({
-  value: q.speed,
-  interval: strict<Wire<SpeedInterval>>({ min: q.speed, max: q.speed })
+  value: quantity("speed", "What is expected."),
+  interval: strict<Wire<SpeedInterval>>({
+    min: quantity("speed", "Lower end."),
+    max: quantity("speed", "Upper end."),
+  })
     .openapi("SpeedInterval", { description: "Where one more measurement should lie." })
     .optional(),
 }).openapi("StreamSpeed", { description: "A speed, with its interval where the powers were fitted." });
@@ -61,12 +67,14 @@ export const StreamAnswerSchema: Strict<Wire<StreamAnswer>> = strict<Wire<Stream
     meanDepth: PowerSchema,
     meanSpeed: PowerSchema,
   }).openapi("GeometryPowers", { description: "The three exponents add up to 1." }),
-  states: z.array(
-    strict<Wire<State>>({
-      discharge: q.discharge,
-      width: LengthSchema,
-      meanDepth: LengthSchema,
-      meanSpeed: SpeedSchema,
-    }).openapi("StreamState", { description: "The stream at one discharge." }),
-  ),
+  states: z
+    .array(
+      strict<Wire<State>>({
+        discharge: quantity("discharge", "One that was asked for."),
+        width: LengthSchema,
+        meanDepth: LengthSchema,
+        meanSpeed: SpeedSchema,
+      }).openapi("StreamState", { description: "The stream at one discharge." }),
+    )
+    .openapi({ description: "One for each discharge asked for." }),
 });

@@ -13,7 +13,7 @@ import {
   tippetDiameter,
 } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
-import { type Decoded, type Said, type Strict, strict, type Wire } from "../quantity/wire.js";
+import { type Decoded, type Said, type Strict, strict, tag, type Wire } from "../quantity/wire.js";
 import { at, RefusedError } from "../refusal.js";
 import { FloatBodySchema, SinkerBodySchema } from "./bodies.js";
 
@@ -80,7 +80,9 @@ export const DrySchema: Strict<WireDry> = strict<WireDry>({
 
 const BeadSchema = strict<NonNullable<WireNymph["bead"]>>({
   diameter: quantity("length", "Diameter.", 1, 8, "mm"),
-  material: z.enum(["tungsten", "brass", "glass"]),
+  material: z
+    .enum(["tungsten", "brass", "glass"])
+    .openapi({ description: "What it is made of: its density." }),
   cut: z
     .enum(["slotted", "drilled"])
     .optional()
@@ -89,8 +91,8 @@ const BeadSchema = strict<NonNullable<WireNymph["bead"]>>({
 
 const UnderbodySchema = strict<NonNullable<WireNymph["underbody"]>>({
   diameter: quantity("length", "Diameter of the wire.", 0.1, 1, "mm"),
-  turns: z.number().min(0).max(50),
-  material: z.enum(["lead", "tin"]),
+  turns: z.number().min(0).max(50).openapi({ description: "How many." }),
+  material: z.enum(["lead", "tin"]).openapi({ description: "What it is made of: its density." }),
 }).openapi("Underbody", {
   description: "Turns of wire under the dressing. Some waters forbid lead: ask the local rules.",
 });
@@ -107,16 +109,18 @@ export const NymphSchema: Strict<WireNymph> = strict<WireNymph>({
 });
 
 export const ShotSchema: Strict<WireShot> = strict<WireShot>({
-  kind: z.enum(["shot"]),
+  kind: tag("shot"),
   diameter: quantity("length", "Diameter.", 1, 12, "mm"),
-  material: z.enum(["lead", "tin"]),
+  material: z.enum(["lead", "tin"]).openapi({ description: "What it is made of: its density." }),
 }).openapi("Shot", {
   description: "A split shot pinched on the line. Some waters forbid lead: ask the local rules.",
 });
 
 export const TippetSchema: Strict<WireTippet> = strict<WireTippet>({
   name,
-  material: z.enum(["nylon", "fluorocarbon"]),
+  material: z
+    .enum(["nylon", "fluorocarbon"])
+    .openapi({ description: "What it is made of: its density and strength." }),
   x: z.number().min(0).max(8).optional().openapi({ description: "X rating. Give this or the diameter." }),
   diameter: quantity("length", "Diameter.", 0.03, 1, "mm").optional(),
   breakingForce: quantity("force", "As tested or printed on the spool.", 0.1, 1000, "N").optional(),

@@ -12,7 +12,7 @@ import {
   verticalMean,
 } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
-import { type Decoded, type Strict, strict, type Wire } from "../quantity/wire.js";
+import { type Decoded, type Strict, strict, tag, type Wire } from "../quantity/wire.js";
 
 interface Averaged {
   readonly method: "mean";
@@ -39,24 +39,21 @@ const atBed = speedAt("just above the bed");
 
 const SpeedsSchema = z
   .discriminatedUnion("method", [
-    strict<Wire<Averaged>>({ method: z.enum(["mean"]), speed: speedAt("as a mean over the depth") }).openapi(
+    strict<Wire<Averaged>>({ method: tag("mean"), speed: speedAt("as a mean over the depth") }).openapi(
       "MeanSpeed",
       { description: "The mean over the depth, already known." },
     ),
-    strict<Points<"six-tenths">>({ method: z.enum(["six-tenths"]), at60 }).openapi("SixTenths", {
+    strict<Points<"six-tenths">>({ method: tag("six-tenths"), at60 }).openapi("SixTenths", {
       description: "One point stands for the mean.",
     }),
-    strict<Points<"two-point">>({ method: z.enum(["two-point"]), at20, at80 }).openapi("TwoPoint", {
+    strict<Points<"two-point">>({ method: tag("two-point"), at20, at80 }).openapi("TwoPoint", {
       description: "The mean of two points.",
     }),
-    strict<Points<"three-point">>({ method: z.enum(["three-point"]), at20, at60, at80 }).openapi(
-      "ThreePoint",
-      {
-        description: "The middle point counts twice.",
-      },
-    ),
+    strict<Points<"three-point">>({ method: tag("three-point"), at20, at60, at80 }).openapi("ThreePoint", {
+      description: "The middle point counts twice.",
+    }),
     strict<Points<"five-point">>({
-      method: z.enum(["five-point"]),
+      method: tag("five-point"),
       atSurface,
       at20,
       at60,
@@ -64,7 +61,7 @@ const SpeedsSchema = z
       atBed,
     }).openapi("FivePoint", { description: "From the surface to the bed." }),
     strict<Points<"surface">>({
-      method: z.enum(["surface"]),
+      method: tag("surface"),
       atSurface,
       coefficient: z
         .number()

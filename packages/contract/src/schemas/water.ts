@@ -74,7 +74,7 @@ export const WaterSchema: Strict<WireWater> = strict<WireWater>({
     .min(1)
     .max(100)
     .optional()
-    .openapi({ description: "m of the power law, 6 unless given." }),
+    .openapi({ description: "Exponent m of the power law; 6 unless given." }),
   channelWidth: quantity("length", "Width of the channel.", 0.01, 10_000, "m").optional(),
   slope: z.number().min(0).max(1).optional().openapi({ description: "Fall of the surface over its length." }),
   temperature: quantity(
