@@ -6,6 +6,8 @@ import {
   incompleteBeta,
   logGamma,
   monotoneCubic,
+  oddsBelow,
+  oddsQuantile,
   sphereDrag,
   studentQuantile,
   waterDensity,
@@ -82,6 +84,25 @@ export const plainSweeps: readonly Sweep[] = [
     tolerance: 1e-9,
   },
   {
+    relation: "odds of a beta variable, whole shapes to 2,000",
+    file: "beta-exact.csv",
+    by: "the binomial tail summed in Python's fractions",
+    outputs: ["below"],
+    evaluate: (row) => ({ below: oddsBelow(shapeOf(row)) }),
+    tolerance: 3e-13,
+  },
+  {
+    relation: "odds of a beta variable and their quantile, shapes to 5,000",
+    file: "beta-odds.csv",
+    by: "scipy 1.10.1, stats.beta",
+    outputs: ["below", "quantile"],
+    evaluate: (row) => ({
+      below: oddsBelow(shapeOf(row)),
+      quantile: oddsQuantile({ ...shapeOf(row), probability: cell(row, "p") }),
+    }),
+    tolerance: 3e-13,
+  },
+  {
     relation: "quantile of Student's t",
     file: "student-t.csv",
     by: "scipy 1.10.1, brentq on special.stdtr (stats.t.ppf itself is 4e-9 off)",
@@ -90,6 +111,10 @@ export const plainSweeps: readonly Sweep[] = [
     tolerance: 1e-9,
   },
 ];
+
+function shapeOf(row: Row): { readonly odds: number; readonly a: number; readonly b: number } {
+  return { odds: cell(row, "odds"), a: cell(row, "a"), b: cell(row, "b") };
+}
 
 function monotone(row: Row): Row {
   const curve = monotoneCubic(

@@ -1,10 +1,11 @@
 """Water, drag coefficients, powers, interpolation, special functions."""
 import warnings
-from math import sqrt
+from fractions import Fraction
+from math import comb, exp, sqrt
 
 import fluids
 from iapws._iapws import _Liquid, _Tension
-from scipy import special
+from scipy import special, stats
 from scipy.interpolate import PchipInterpolator
 from scipy.optimize import brentq
 
@@ -79,3 +80,30 @@ def students(r):
     for _ in range(600):
         p, freedom = short(r.uniform(0.501, 0.9995)), float(r.randint(1, 120))
         yield {"p": p, "freedom": freedom, "t": brentq(lambda t: special.stdtr(freedom, t) - p, 0, 1e4, xtol=1e-15, rtol=1e-14)}
+
+
+@sweep("beta-exact")
+def exact_betas(r):
+    """I_x(a, b) for whole a and b is a binomial tail: summed in fractions, no rounding before the last step."""
+    for _ in range(200):
+        a, b = (int(spread(r, 1, 2000)) for _ in range(2))
+        # of few bits, so that the fractions stay short
+        odds = max(1, round(64 * a / b * exp(r.uniform(-6, 6) / sqrt(min(a, b))))) / 64
+        x = Fraction(odds) / (1 + Fraction(odds))
+        n = a + b - 1
+        top, bottom = x.numerator, x.denominator - x.numerator
+        total = sum(comb(n, k) * top**k * bottom ** (n - k) for k in range(a, n + 1))
+        share = float(Fraction(total, x.denominator**n)) if n else float(x)
+        if share > 1e-250:
+            yield {"odds": odds, "a": a, "b": b, "below": share}
+
+
+@sweep("beta-odds")
+def odds_of_beta(r):
+    for _ in range(400):
+        a, b = (r.choice((0.5, 1.0, 2.5, spread(r, 0.5, 5000))) for _ in range(2))
+        odds, p = spread(r, 1e-3, 1e3), short(r.choice((r.uniform(0.001, 0.999), spread(r, 1e-9, 0.01))))
+        x, y = stats.beta.ppf(p, a, b), stats.beta.isf(p, b, a)
+        below = stats.beta.cdf(odds / (1 + odds), a, b) if odds < 1 else stats.beta.sf(1 / (1 + odds), b, a)
+        if below > 1e-250:
+            yield {"odds": odds, "p": p, "a": a, "b": b, "below": below, "quantile": x / (1 - x) if x < 0.5 else (1 - y) / y}

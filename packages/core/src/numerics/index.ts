@@ -1,4 +1,5 @@
 /** numerics: how to find a number. Knows no water. */
+export * from "./beta.js";
 export * from "./chebyshev.js";
 export * from "./fixed-power.js";
 export * from "./gauss.js";

@@ -40,6 +40,7 @@ export type SourceKey =
   | "Jarrett1984"
   | "JCGM100"
   | "Karvonen2000"
+  | "Jeffreys1946"
   | "Katul2002"
   | "Keulegan1938"
   | "Lamb1932"
@@ -220,6 +221,10 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "Karvonen, R. A.; Hepojoki, A.; Huhta, H.-K.; Louhio, A.",
     2000,
     "The use of physical models in dam-break analysis, RESCDAM final report, Helsinki University of Technology",
+  Jeffreys1946: record(
+    "Jeffreys, H.",
+    1946,
+    "An invariant form for the prior probability in estimation problems, Proc. R. Soc. A 186:453-461",
     "from-memory",
   ),
   Katul2002: record(
