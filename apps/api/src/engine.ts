@@ -14,6 +14,7 @@ export interface Engine {
   readonly driftRig: Call<typeof contract.driftRig>;
   readonly holdRig: Call<typeof contract.holdRig>;
   readonly rankSetups: Call<typeof contract.rankSetups>;
+  readonly weighTakes: Call<typeof contract.weighTakes>;
   readonly carryFlow: Call<typeof contract.carryFlow>;
   readonly findDepth: Call<typeof contract.findDepth>;
   readonly readEnergy: Call<typeof contract.readEnergy>;
@@ -37,6 +38,7 @@ export const engine: Engine = {
   holdRig: ({ rig, observation, options }) => core.hold(rig, core.waterColumn(observation), options),
   rankSetups: ({ observation, ...stop }) =>
     core.rankSetups({ ...stop, column: core.waterColumn(observation) }),
+  weighTakes: core.weighTakes,
   ...channels,
 };
 
@@ -48,6 +50,7 @@ export function computations(given: Engine): readonly Computation[] {
     computation(contract.driftRig, given.driftRig),
     computation(contract.holdRig, given.holdRig),
     computation(contract.rankSetups, given.rankSetups),
+    computation(contract.weighTakes, given.weighTakes),
     computation(contract.carryFlow, given.carryFlow),
     computation(contract.findDepth, given.findDepth),
     computation(contract.readEnergy, given.readEnergy),

@@ -11,7 +11,7 @@ import {
   speed,
   speedOf,
 } from "./dimensions-scaling.fixture.js";
-import { readGauge, seconds, shiftFlow } from "./index.js";
+import { readGauge, seconds, shiftFlow, weighTakes } from "./index.js";
 
 const stop = (s: Scale, run: typeof shiftFlow) => {
   const shifted = run({
@@ -32,6 +32,15 @@ const stop = (s: Scale, run: typeof shiftFlow) => {
 };
 
 export const outingKernels: readonly Kernel[] = [
+  ...kernels(weighTakes, [
+    "time that still decides",
+    { T: 1 },
+    (run, { T }) => {
+      const effort = { kind: "time", dry: seconds(900 * T), nymph: seconds(700 * T) } as const;
+      const { more } = run({ dry: { takes: 12 }, nymph: { takes: 2 }, effort });
+      return more.kind === "more" ? (more.time ?? 0) : 0;
+    },
+  ]),
   ...kernels(
     shiftFlow,
     ["depth", length, (run, s) => stop(s, run).depth.value],

@@ -8,11 +8,13 @@ import {
   monotoneCubic,
   oddsBelow,
   oddsQuantile,
+  seconds,
   sphereDrag,
   studentQuantile,
   waterDensity,
   waterSurfaceTension,
   waterViscosity,
+  weighTakes,
 } from "@plumbdrift/core";
 import { cell, type Row, type Sweep } from "./sweep.js";
 
@@ -103,6 +105,14 @@ export const plainSweeps: readonly Sweep[] = [
     tolerance: 3e-13,
   },
   {
+    relation: "probability that the dry out-fishes the nymph",
+    file: "takes.csv",
+    by: "scipy 1.10.1, quad over the two gamma densities",
+    outputs: ["probability"],
+    evaluate: outFishes,
+    tolerance: 1e-9,
+  },
+  {
     relation: "quantile of Student's t",
     file: "student-t.csv",
     by: "scipy 1.10.1, brentq on special.stdtr (stats.t.ppf itself is 4e-9 off)",
@@ -114,6 +124,18 @@ export const plainSweeps: readonly Sweep[] = [
 
 function shapeOf(row: Row): { readonly odds: number; readonly a: number; readonly b: number } {
   return { odds: cell(row, "odds"), a: cell(row, "a"), b: cell(row, "b") };
+}
+
+function outFishes(row: Row): Row {
+  const at = (name: string): number => cell(row, name);
+  const { probability } = weighTakes({
+    dry: { takes: at("dry") },
+    nymph: { takes: at("nymph") },
+    effort: { kind: "time", dry: seconds(at("onDry")), nymph: seconds(at("onNymph")) },
+    prior: { dry: at("a"), nymph: at("b") },
+    threshold: at("threshold"),
+  });
+  return { probability };
 }
 
 function monotone(row: Row): Row {

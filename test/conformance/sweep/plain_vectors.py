@@ -4,14 +4,17 @@ from fractions import Fraction
 from math import comb, exp, sqrt
 
 import fluids
+import numpy as np
 from iapws._iapws import _Liquid, _Tension
 from scipy import special, stats
+from scipy.integrate import quad
 from scipy.interpolate import PchipInterpolator
 from scipy.optimize import brentq
 
 from registry import short, spread, sweep
 
 warnings.filterwarnings("ignore", message="Metastable")
+warnings.filterwarnings("ignore", message="divide by zero encountered in _beta_cdf")
 
 
 @sweep("water")
@@ -107,3 +110,20 @@ def odds_of_beta(r):
         below = stats.beta.cdf(odds / (1 + odds), a, b) if odds < 1 else stats.beta.sf(1 / (1 + odds), b, a)
         if below > 1e-250:
             yield {"odds": odds, "p": p, "a": a, "b": b, "below": below, "quantile": x / (1 - x) if x < 0.5 else (1 - y) / y}
+
+
+@sweep("takes")
+def takes(r):
+    """P(rate on the dry > t × rate on the nymph): the two gamma densities integrated, without the beta distribution."""
+    for _ in range(200):
+        dry, nymph = (r.choice((0, 1, int(spread(r, 1, 4000)))) for _ in range(2))
+        on_dry, on_nymph = spread(r, 10, 500), spread(r, 10, 500)
+        a, b = (r.choice((0.5, 1.0, 3.0)) for _ in range(2))
+        threshold = r.choice((3.0, spread(r, 0.3, 10)))
+        fast, slow = stats.gamma(a + dry, scale=1 / on_dry), stats.gamma(b + nymph, scale=1 / on_nymph)
+        # in the logarithm of the slower rate: smooth from end to end
+        low, high = np.log(slow.ppf(1e-20)), np.log(slow.isf(1e-20))
+        share, _ = quad(lambda v: slow.pdf(np.exp(v)) * np.exp(v) * fast.sf(threshold * np.exp(v)), low, high, epsabs=0, epsrel=1e-13, limit=500)
+        if share > 1e-12:
+            given = {"dry": dry, "nymph": nymph, "onDry": on_dry, "onNymph": on_nymph, "a": a, "b": b, "threshold": threshold}
+            yield {**given, "probability": share}

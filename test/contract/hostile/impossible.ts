@@ -24,6 +24,12 @@ export const impossible: Readonly<Record<string, Impossible>> & { readonly water
     },
     path: "/water/d84",
   },
+  weighTakes: {
+    change: (b) => {
+      b.effort.nymph = { value: 0, unit: "min" };
+    },
+    path: "/effort/nymph",
+  },
   carryFlow: flatV,
   findDepth: flatV,
   readEnergy: flatV,

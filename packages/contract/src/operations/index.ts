@@ -15,6 +15,7 @@ import { scaleStream } from "./scale-stream.js";
 import { settleRig } from "./settle-rig.js";
 import { spreadFlow } from "./spread-flow.js";
 import { traceSurface } from "./trace-surface.js";
+import { weighTakes } from "./weigh-takes.js";
 
 export type { RankSetupsResponse } from "./rank-setups.js";
 export type { ReadColumnResponse } from "./read-column.js";
@@ -34,6 +35,7 @@ export {
   settleRig,
   spreadFlow,
   traceSurface,
+  weighTakes,
 };
 
 export const operations: readonly Described[] = [
@@ -42,6 +44,7 @@ export const operations: readonly Described[] = [
   driftRig,
   holdRig,
   rankSetups,
+  weighTakes,
   carryFlow,
   findDepth,
   readEnergy,

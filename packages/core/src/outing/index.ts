@@ -10,3 +10,6 @@ export {
   type WhyNotCarried,
 } from "./flow-stop.js";
 export * from "./gauge.js";
+export * from "./takes.js";
+export { mostFurtherTakes } from "./takes-odds.js";
+export type * from "./takes-types.js";

@@ -36,7 +36,11 @@ export function trueRatio({ dry, nymph, effort, prior }: Seen, confidence: numbe
 
 /** How much more fishing with both flies decides, at the rates so far. */
 export function moreTakes(
-  { seen, threshold, confidence }: { readonly seen: Seen; readonly threshold: number; readonly confidence: number },
+  {
+    seen,
+    threshold,
+    confidence,
+  }: { readonly seen: Seen; readonly threshold: number; readonly confidence: number },
   verdict: TakesVerdict,
   given: Effort | undefined,
 ): MoreTakes {

@@ -68,5 +68,7 @@ export interface WeighedTakes {
   readonly more: MoreTakes;
   /** The fewest further takes that decide, should all of them come to one fly; null above 10,000. */
   readonly fewest: { readonly toCut: number | null; readonly toKeep: number | null };
+  /** For everyone at the water, whatever the verdict. */
+  readonly cautions: readonly string[];
   readonly grounds: Grounds;
 }

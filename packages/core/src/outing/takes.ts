@@ -1,5 +1,6 @@
 /** Takes on the dry against takes on the nymph: keep the dropper, or cut it off? */
 
+import { standingCautions } from "../setup/index.js";
 import type { Assumption, Grounds } from "../sources/index.js";
 import { QuantityError, requireWithin } from "../units/index.js";
 import { above, fewestTakes, moreTakes, type Seen, trueRatio, verdictAt } from "./takes-odds.js";
@@ -19,7 +20,8 @@ export function weighTakes(given: Takes): WeighedTakes {
   const limits = { threshold, confidence };
   const probability = above(seen, threshold);
   const verdict = verdictAt(probability, confidence);
-  const observedRatio = seen.nymph === 0 ? null : seen.dry / seen.effort.dry / (seen.nymph / seen.effort.nymph);
+  const observedRatio =
+    seen.nymph === 0 ? null : seen.dry / seen.effort.dry / (seen.nymph / seen.effort.nymph);
   return {
     verdict,
     text: `${seen.dry} on the dry to ${seen.nymph} on the nymph: ${meaning[verdict]}`,
@@ -32,6 +34,7 @@ export function weighTakes(given: Takes): WeighedTakes {
       toCut: fewestTakes((n) => above({ ...seen, dry: seen.dry + n }, threshold) >= confidence),
       toKeep: fewestTakes((n) => above({ ...seen, nymph: seen.nymph + n }, threshold) <= 1 - confidence),
     },
+    cautions: standingCautions,
     grounds: groundsOf(given),
   };
 }
@@ -44,7 +47,10 @@ const meaning: Readonly<Record<TakesVerdict, string>> = {
 };
 
 function seenIn({ dry, nymph, effort, prior, countMisses = true }: Takes): Seen {
-  for (const [fly, { takes, missed = 0 }] of [["dry", dry], ["nymph", nymph]] as const) {
+  for (const [fly, { takes, missed = 0 }] of [
+    ["dry", dry],
+    ["nymph", nymph],
+  ] as const) {
     whole(`takes on the ${fly}`, takes);
     whole(`missed takes on the ${fly}`, missed);
   }
@@ -77,11 +83,11 @@ function groundsOf({ effort, threshold, confidence, prior, countMisses = true, d
     { name: "takes", value: "independent, at one steady rate on each fly", basis: "assumption" },
   ];
   if (threshold === undefined) taken.push({ name: "ratio to decide by", value: "3", basis: "practice" });
-  if (confidence === undefined) taken.push({ name: "confidence of a verdict", value: "0.9", basis: "default" });
+  if (confidence === undefined)
+    taken.push({ name: "confidence of a verdict", value: "0.9", basis: "default" });
   if (prior === undefined)
     taken.push({ name: "takes seen beforehand", value: "1/2 on each fly", basis: "default" });
-  if (effort === undefined)
-    taken.push({ name: "effort", value: "the same on both flies", basis: "default" });
+  if (effort === undefined) taken.push({ name: "effort", value: "the same on both flies", basis: "default" });
   if (missed)
     taken.push({
       name: "missed takes",

@@ -39,8 +39,8 @@ export type SourceKey =
   | "ISO748"
   | "Jarrett1984"
   | "JCGM100"
-  | "Karvonen2000"
   | "Jeffreys1946"
+  | "Karvonen2000"
   | "Katul2002"
   | "Keulegan1938"
   | "Lamb1932"
@@ -217,14 +217,16 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "JCGM 100 Guide to the expression of uncertainty in measurement, 4.2",
     "from-memory",
   ),
-  Karvonen2000: record(
-    "Karvonen, R. A.; Hepojoki, A.; Huhta, H.-K.; Louhio, A.",
-    2000,
-    "The use of physical models in dam-break analysis, RESCDAM final report, Helsinki University of Technology",
   Jeffreys1946: record(
     "Jeffreys, H.",
     1946,
     "An invariant form for the prior probability in estimation problems, Proc. R. Soc. A 186:453-461",
+    "from-memory",
+  ),
+  Karvonen2000: record(
+    "Karvonen, R. A.; Hepojoki, A.; Huhta, H.-K.; Louhio, A.",
+    2000,
+    "The use of physical models in dam-break analysis, RESCDAM final report, Helsinki University of Technology",
     "from-memory",
   ),
   Katul2002: record(
