@@ -8,6 +8,7 @@ import { forceEvaluations } from "./evaluations-forces.js";
 import { gaugingEvaluations } from "./evaluations-gauging.js";
 import { identityEvaluations } from "./evaluations-identities.js";
 import { lieEvaluations } from "./evaluations-lie.js";
+import { outingEvaluations } from "./evaluations-outing.js";
 import { reachEvaluations } from "./evaluations-reach.js";
 import { resistanceEvaluations } from "./evaluations-resistance.js";
 import { statedEvaluations } from "./evaluations-stated.js";
@@ -25,6 +26,7 @@ export type Evaluation =
   | keyof typeof gaugingEvaluations
   | keyof typeof identityEvaluations
   | keyof typeof lieEvaluations
+  | keyof typeof outingEvaluations
   | keyof typeof reachEvaluations
   | keyof typeof resistanceEvaluations
   | keyof typeof statedEvaluations
@@ -41,6 +43,7 @@ export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number
   ...gaugingEvaluations,
   ...identityEvaluations,
   ...lieEvaluations,
+  ...outingEvaluations,
   ...reachEvaluations,
   ...resistanceEvaluations,
   ...statedEvaluations,

@@ -1,6 +1,7 @@
 import type { SourceCases } from "../case.js";
 
 const aboutHalf = { absolute: 0.1, because: "about half: 0.4 to 0.6" } as const;
+const aboutThree = { absolute: 0.05, because: "about three to one; takes are whole numbers" } as const;
 
 export const commonPractice: SourceCases = {
   source: "Common practice, no source",
@@ -22,6 +23,20 @@ export const commonPractice: SourceCases = {
       printed: "0.5",
       tolerance: aboutHalf,
       disagrees: "the mixing layer gives 0.35 over stones of 362 mm, the geometric middle of boulder",
+    },
+    {
+      id: "practice.takes.rule",
+      evaluates: "ratio at which the bare rule cuts",
+      inputs: { nymph: 100 },
+      printed: "3",
+      tolerance: aboutThree,
+    },
+    {
+      id: "practice.takes.many",
+      evaluates: "ratio at which cutting is as likely right as wrong",
+      inputs: { nymph: 100 },
+      printed: "3",
+      tolerance: aboutThree,
     },
   ],
 };
