@@ -1,16 +1,26 @@
 import { defineConfig, type Options } from "tsup";
+import { noJsonSchema, oneLanguage, renderedApart, renderedOnce, toolByTool, undescribed } from "./lean.js";
 
 /** Everything is bundled: what is deployed is one folder, with no node_modules beside it. */
 const bundled: Options = { format: "esm", target: "es2022", noExternal: [/./] };
 
-export default defineConfig([
-  { ...bundled, entry: ["src/app.ts", "src/node.ts", "src/demo.ts"], clean: true },
-  // one file each, so that a host is given one file
+const config: ReturnType<typeof defineConfig> = defineConfig([
+  {
+    ...bundled,
+    entry: ["src/app.ts", "src/node.ts", "src/demo.ts"],
+    clean: true,
+    esbuildPlugins: [renderedOnce, oneLanguage],
+  },
+  // one file each, so that a host is given one file, and the document beside it
   {
     ...bundled,
     entry: ["src/hosts/workerd.ts", "src/hosts/lambda.ts", "src/hosts/sqs.ts", "src/hosts/fetch.ts"],
     splitting: false,
-    minify: true,
+    minify: "terser",
+    terserOptions: { module: true, compress: { passes: 3, unsafe_arrows: true } },
     platform: "neutral",
+    esbuildPlugins: [renderedOnce, renderedApart, oneLanguage, noJsonSchema, toolByTool, undescribed],
   },
+  { ...bundled, entry: ["src/rendered.ts"], esbuildPlugins: [renderedOnce] },
 ]);
+export default config;

@@ -7,6 +7,9 @@ const config :Workerd.Config = (
 );
 
 const api :Workerd.Worker = (
-  modules = [(name = "workerd.js", esModule = embed "../dist/workerd.js")],
+  modules = [
+    (name = "workerd.js", esModule = embed "../dist/workerd.js"),
+    (name = "rendered.js", esModule = embed "../dist/rendered.js"),
+  ],
   compatibilityDate = "2026-11-01",
 );

@@ -1,6 +1,5 @@
-/** Serves the OpenAPI document: built once, at the first request, then the same bytes. */
+/** Serves the OpenAPI document: always the same bytes, loaded at the first request. */
 
-import { openApiDocument } from "@plumbdrift/contract";
 import type { Handler } from "hono";
 import { names } from "./caching.js";
 
@@ -11,8 +10,8 @@ interface Served {
 
 export function serveDocument(): Handler {
   let served: Served | undefined;
-  return (c) => {
-    served ??= build();
+  return async (c) => {
+    served ??= await load();
     c.header("ETag", served.etag);
     c.header("Cache-Control", "public, max-age=300");
     if (names(c.req.header("if-none-match"), served.etag)) return c.body(null, 304);
@@ -20,8 +19,8 @@ export function serveDocument(): Handler {
   };
 }
 
-function build(): Served {
-  const text = JSON.stringify(openApiDocument());
+async function load(): Promise<Served> {
+  const { openApiJson: text } = await import("./rendered.js");
   return { text, etag: `"${fingerprint(text)}"` };
 }
 

@@ -53,13 +53,14 @@ export const RelationsSchema: Strict<Relations> = strict<Relations>({
 
 /** Every relation, in the order of the keys. */
 export function relations(): readonly Relation[] {
+  const held = validities();
   return Object.entries(core.sources).map(([key, { authors, year, title, access }]) => ({
     key,
     ...(authors === "-" ? {} : { authors }),
     ...(year === null ? {} : { year }),
     title,
     access,
-    ranges: validities.filter(({ relation }) => relation === key).map(rangeOf),
+    ranges: held.filter(({ relation }) => relation === key).map(rangeOf),
     usedIn: CITATIONS[key] ?? [],
   }));
 }
@@ -77,10 +78,12 @@ export function keyMeant(given: string): string | undefined {
 }
 
 /** Every range that the core holds as data. */
-const validities: readonly core.Validity[] = [
-  ...Object.values<unknown>(core).filter(isValidity),
-  ...core.resistanceLaws.flatMap(({ relation, limits }) => limits.map((limit) => ({ ...limit, relation }))),
-];
+function validities(): readonly core.Validity[] {
+  const laws = core.resistanceLaws.flatMap(({ relation, limits }) =>
+    limits.map((limit) => ({ ...limit, relation })),
+  );
+  return [...Object.values<unknown>(core).filter(isValidity), ...laws];
+}
 
 function isValidity(value: unknown): value is core.Validity {
   return (

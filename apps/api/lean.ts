@@ -1,0 +1,120 @@
+/** What a bundle leaves out: only what nothing reads at run time. The suite of the hosts holds the answers to those of the whole. */
+
+import { readFile } from "node:fs/promises";
+import type { Options } from "tsup";
+import ts from "typescript";
+import * as rendered from "./src/rendered.js";
+
+type Plugin = NonNullable<Options["esbuildPlugins"]>[number];
+
+/** Texts that are made from the contract are made once, here. */
+export const renderedOnce: Plugin = {
+  name: "rendered once",
+  setup({ onLoad }) {
+    const constants = Object.entries(rendered).map(
+      ([name, text]) => `export const ${name} = ${JSON.stringify(text)};`,
+    );
+    onLoad({ filter: /src[\\/]rendered\.ts$/ }, () => ({ contents: constants.join("\n") }));
+  },
+};
+
+/** They stay in a file of their own, read when they are asked for. */
+export const renderedApart: Plugin = {
+  name: "rendered apart",
+  setup({ onResolve }) {
+    onResolve({ filter: /^\.\/rendered\.js$/ }, ({ path }) => ({ path, external: true }));
+  },
+};
+
+/** zod words its messages in every language; ours are worded by the contract. */
+export const oneLanguage: Plugin = {
+  name: "one language",
+  setup({ onLoad }) {
+    const contents = 'export { default as en } from "./en.js"';
+    onLoad({ filter: /zod[\\/]v4[\\/]locales[\\/]index\.js$/ }, () => ({ contents }));
+  },
+};
+
+/** As a namespace of its own, zod's own tools are kept one by one. */
+export const toolByTool: Plugin = {
+  name: "tool by tool",
+  setup({ onLoad }) {
+    onLoad({ filter: /zod[\\/]v4[\\/]classic[\\/]schemas\.js$/ }, async ({ path }) => {
+      const [all, own] = [
+        'import { util } from "../core/index.js"',
+        'import * as util from "../core/util.js"',
+      ];
+      return { contents: (await readFile(path, "utf8")).replace(all, own) };
+    });
+  },
+};
+
+/** zod schemas can describe themselves as JSON Schema, which no host asks them to. */
+export const noJsonSchema: Plugin = {
+  name: "no JSON Schema",
+  setup({ onLoad }) {
+    const filter = /zod[\\/]v4[\\/]core[\\/](to-json-schema|json-schema-processors)\.js$/;
+    onLoad({ filter }, async ({ path }) => {
+      const names = (await readFile(path, "utf8")).matchAll(/^export (?:const|function) (\w+)/gm);
+      return { contents: [...names].map(([, name]) => `export const ${name} = undefined;`).join("\n") };
+    });
+  },
+};
+
+/** Descriptions are read by the document alone: without them the contract needs plain zod, and of that what it calls. */
+export const undescribed: Plugin = {
+  name: "undescribed",
+  setup({ onLoad, onResolve }) {
+    onResolve({ filter: /^@hono\/zod-openapi$/ }, ({ path }) => ({
+      path,
+      external: true,
+      sideEffects: false,
+    }));
+    onLoad({ filter: /packages[\\/]contract[\\/]dist[\\/]index\.js$/ }, async ({ path }) => ({
+      contents: withPlainZod(withoutDescriptions(await readFile(path, "utf8"))),
+    }));
+  },
+};
+
+/** What an operation tells the document alone. */
+const told = new Set(["summary", "description", "examples"]);
+
+/** `schema.openapi(…)` is a copy with a description: a copy is left. What is made while the module loads is marked as free
+ *  of effects, so that what nobody uses of it can go. */
+function withoutDescriptions(text: string): string {
+  const file = ts.createSourceFile("contract.js", text, ts.ScriptTarget.ES2022, true);
+  const lessen = (node: ts.Node): ts.Node => {
+    if (ts.isFunctionLike(node) || ts.isClassLike(node)) return deferred(node);
+    const left = ts.visitEachChild(shortened(node), lessen, undefined);
+    return ts.isCallExpression(left) || ts.isNewExpression(left) ? pure(left) : left;
+  };
+  const deferred = (node: ts.Node): ts.Node => ts.visitEachChild(shortened(node), deferred, undefined);
+  const statements = file.statements.map((statement) => lessen(statement) as ts.Statement);
+  return ts.createPrinter({ removeComments: false }).printFile(ts.factory.updateSourceFile(file, statements));
+}
+
+function shortened(node: ts.Node): ts.Node {
+  if (!ts.isCallExpression(node)) return node;
+  const { expression: called, arguments: given } = node;
+  if (ts.isPropertyAccessExpression(called) && called.name.text === "openapi") {
+    const clone = ts.factory.createPropertyAccessExpression(called.expression, "clone");
+    return ts.factory.createCallExpression(clone, undefined, []);
+  }
+  const [first] = given;
+  if (called.getText() !== "operation" || first === undefined || !ts.isObjectLiteralExpression(first))
+    return node;
+  const kept = first.properties.filter(({ name }) => !(name && told.has(name.getText())));
+  const object = ts.factory.createObjectLiteralExpression(kept);
+  return ts.factory.updateCallExpression(node, called, undefined, [object]);
+}
+
+function pure(node: ts.Node): ts.Node {
+  return ts.addSyntheticLeadingComment(node, ts.SyntaxKind.MultiLineCommentTrivia, " @__PURE__ ");
+}
+
+/** A namespace lets the bundler see which of zod's functions are called. */
+function withPlainZod(text: string): string {
+  return text.replace(/import \{ z(?: as (z\d+))? \} from "@hono\/zod-openapi";/g, (_, name = "z") => {
+    return `import * as ${name} from "zod";`;
+  });
+}
