@@ -75,7 +75,8 @@ function checkDeclared(path: string, method: string, status: number, type: strin
 }
 
 /** The path of the document that a requested one fits. */
-function templateOf(path: string): string {
+function templateOf(requested: string): string {
+  const [path = ""] = requested.split("?");
   const fits = (known: string): boolean => new RegExp(`^${known.replace(/\{\w+\}/g, "[^/]+")}$`).test(path);
   return path in document.paths ? path : (Object.keys(document.paths).find(fits) ?? path);
 }

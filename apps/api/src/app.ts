@@ -6,6 +6,7 @@ import { methodNotAllowed } from "hono/method-not-allowed";
 import { compute, limited } from "./compute.js";
 import { serveDocument } from "./document.js";
 import { computations, type Engine, engine } from "./engine.js";
+import { lookUp, routeOf } from "./reference.js";
 import { failed, refuse } from "./refuse.js";
 
 export { type Engine, engine };
@@ -21,21 +22,11 @@ export function createApp(given: Engine = engine): Hono {
     c.json({ status: "ok", engine: contract.ENGINE_VERSION, contract: contract.CONTRACT_VERSION }),
   );
   app.get("/openapi.json", serveDocument());
-  app.get("/v1/relations", (c) => c.json({ relations: contract.relations() }));
-  app.get("/v1/relations/:key", relation);
+  for (const reference of contract.references) app.get(routeOf(reference.path), lookUp(reference));
   for (const bound of computations(given)) {
     app.on(["POST", "QUERY"], bound.described.path, limited, compute(bound));
   }
   return app;
-}
-
-function relation(c: Context): Response {
-  const key = c.req.param("key") ?? "";
-  const found = contract.relationOf(key);
-  if (found !== undefined) return c.json(found);
-  const near = contract.keyMeant(key);
-  const hint = near === undefined ? "/v1/relations lists every key." : `Did you mean ${near}?`;
-  return refuse(c, "not-found", `There is no relation of this key. ${hint}`);
 }
 
 function wrongMethod(c: Context, methods: readonly string[]): Response {

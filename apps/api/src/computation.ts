@@ -26,6 +26,8 @@ export type Prepared =
       readonly ok: true;
       /** Hash of the operation, the request as it was understood, the engine and the contract: equal hashes, equal answers. */
       readonly hash: string;
+      /** Units of work that it asks for. */
+      readonly work: number;
       /** Computes the answer. Throws what `problemOf` tells from a failure of ours. */
       readonly run: () => object;
     };
@@ -44,7 +46,7 @@ async function prepare<Input, Result, A extends object>(
 ): Promise<Prepared> {
   const decoding = understood(operation, sent);
   if (!decoding.ok) return decoding;
-  const { input, units, wire } = decoding.body;
+  const { input, units, wire, work } = decoding.body;
   const hash = await digest(`${operation.id} ${ENGINE_VERSION} ${CONTRACT_VERSION} ${canonical(wire)}`);
   const run = (): object => {
     const { answer, grounds } = operation.encode(
@@ -57,7 +59,7 @@ async function prepare<Input, Result, A extends object>(
     if (bad === undefined) return body;
     throw new Error(`${operation.id} would answer a number that is not finite at ${bad}`);
   };
-  return { ok: true, hash, run };
+  return { ok: true, hash, work, run };
 }
 
 /** Decodes; what does not fit, and what can never hold together, is a problem. */

@@ -5,7 +5,7 @@ import type { Context, Handler, MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { answer } from "./caching.js";
 import type { Computation } from "./computation.js";
-import { refuse, send } from "./refuse.js";
+import { refuse, send, strayQuery } from "./refuse.js";
 
 /** Refuses a body beyond the limit without reading the rest of it. */
 export const limited: MiddlewareHandler = bodyLimit({
@@ -17,6 +17,8 @@ export const limited: MiddlewareHandler = bodyLimit({
 export function compute({ prepare }: Computation): Handler {
   return async (c) => {
     c.header("Accept-Query", "application/json");
+    const stray = strayQuery(c, {});
+    if (stray) return stray;
     if (!isJson(c)) {
       return refuse(
         c,

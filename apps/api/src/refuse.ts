@@ -1,6 +1,13 @@
 /** Every failure leaves as a problem document. */
 
-import { type Problem, type ProblemCode, problem, problemOf } from "@plumbdrift/contract";
+import {
+  type Parameters,
+  type Problem,
+  type ProblemCode,
+  parameterErrors,
+  problem,
+  problemOf,
+} from "@plumbdrift/contract";
 import type { Context } from "hono";
 
 /** Answers with a problem of a kind. */
@@ -11,6 +18,13 @@ export function refuse(
   errors: Problem["errors"] = [],
 ): Response {
   return send(c, problem(code, detail, { errors }));
+}
+
+/** Answers for query parameters that a path does not know, or not with such a value. */
+export function strayQuery(c: Context, known: Parameters): Response | undefined {
+  const [first, ...more] = parameterErrors(new URL(c.req.url).searchParams, known);
+  if (first === undefined) return undefined;
+  return refuse(c, "invalid-request", `${first.path}: expected ${first.expected}.`, [first, ...more]);
 }
 
 /** Answers for an error: a caller's mistake as such, anything else opaque, under a name that the log has too. */

@@ -1,9 +1,9 @@
 /** The paths of the document that do not compute: what the numbers rest on, and the service itself. */
 
 import { type OpenAPIHono, z } from "@hono/zod-openapi";
-import type { ReferenceObject } from "openapi3-ts/oas31";
+import type { HeaderObject, ReferenceObject } from "openapi3-ts/oas31";
 import { type ProblemCode, problemKinds } from "./problems.js";
-import { RelationSchema, RelationsSchema } from "./relations.js";
+import { references } from "./reference/index.js";
 
 const HealthSchema = z
   .strictObject({
@@ -15,6 +15,16 @@ const HealthSchema = z
 
 export type Registry = OpenAPIHono["openAPIRegistry"];
 
+export function header(description: string, required: boolean): HeaderObject {
+  return { description, required, schema: { type: "string" } };
+}
+
+/** What names an answer and says how long it is fresh. */
+export const answerHeaders: Readonly<Record<string, HeaderObject>> = {
+  ETag: header("Names the answer: equal for equal requests to one release.", true),
+  "Cache-Control": header("How long a cache may keep it.", true),
+};
+
 export function problemResponses(codes: readonly ProblemCode[]): Record<string, ReferenceObject> {
   const statuses = [...new Set(codes.map((code) => problemKinds[code].status))].sort();
   return Object.fromEntries(
@@ -23,43 +33,38 @@ export function problemResponses(codes: readonly ProblemCode[]): Record<string, 
 }
 
 export function registerReference(registry: Registry): void {
-  registry.registerPath({
-    method: "get",
-    path: "/v1/relations",
-    operationId: "listRelations",
-    tags: ["reference"],
-    summary: "Which relations does the engine rest on?",
-    description: "Every source by key, the ranges it was published for, and where it is used.",
-    responses: {
-      "200": {
-        description: "All of them.",
-        content: { "application/json": { schema: RelationsSchema } },
+  for (const { id, path, summary, description, schema, example, keyed } of references) {
+    const name = /\{(\w+)\}/.exec(path)?.[1];
+    const shown = example();
+    registry.registerPath({
+      method: "get",
+      path,
+      operationId: id,
+      tags: ["reference"],
+      summary,
+      description,
+      ...(name === undefined || keyed === undefined
+        ? {}
+        : {
+            request: {
+              params: z.object({
+                [name]: z
+                  .string()
+                  .openapi({ description: `${keyed.list} lists them.`, example: keyed.keys[0] }),
+              }),
+            },
+          }),
+      responses: {
+        "200": {
+          description: "The answer.",
+          headers: { ...answerHeaders },
+          content: { "application/json": { schema, example: shown } },
+        },
+        "304": { description: "If-None-Match names the answer.", headers: { ...answerHeaders } },
+        ...problemResponses(["invalid-request", ...(keyed ? (["not-found"] as const) : []), "internal"]),
       },
-      ...problemResponses(["internal"]),
-    },
-  });
-  registry.registerPath({
-    method: "get",
-    path: "/v1/relations/{key}",
-    operationId: "readRelation",
-    tags: ["reference"],
-    summary: "What is behind a key?",
-    description: "The keys are those of meta.relations and of caveats.",
-    request: {
-      params: z.object({
-        key: z
-          .string()
-          .openapi({ description: "As meta.relations and caveats name it.", example: "Chow1959" }),
-      }),
-    },
-    responses: {
-      "200": {
-        description: "The relation.",
-        content: { "application/json": { schema: RelationSchema } },
-      },
-      ...problemResponses(["not-found", "internal"]),
-    },
-  });
+    });
+  }
 }
 
 export function registerService(registry: Registry): void {

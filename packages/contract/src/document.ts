@@ -9,7 +9,14 @@ import type {
   ResponseObject,
 } from "openapi3-ts/oas31";
 import answers from "./answers.json" with { type: "json" };
-import { problemResponses, type Registry, registerReference, registerService } from "./document-service.js";
+import {
+  answerHeaders,
+  header,
+  problemResponses,
+  type Registry,
+  registerReference,
+  registerService,
+} from "./document-service.js";
 import type { Described } from "./operation.js";
 import { WindowSchema } from "./operations/drift-rig.js";
 import { operations } from "./operations/index.js";
@@ -18,9 +25,6 @@ import { quantitySchemas } from "./quantity/schema.js";
 import { HoldTargetSchema } from "./schemas/held.js";
 import { BoxSchema } from "./schemas/stop.js";
 import { CONTRACT_VERSION } from "./version.js";
-
-/** The most bytes a body may have. */
-export const MAX_BODY_BYTES: number = 512 * 1024;
 
 /** What a computation can answer besides its result. */
 export const computationProblems: readonly ProblemCode[] = problemCodes.filter(
@@ -68,21 +72,12 @@ function componentName(schema: z.ZodType): string {
   return `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
 }
 
-function header(description: string, required: boolean): HeaderObject {
-  return { description, required, schema: { type: "string" } };
-}
-
 /** What a problem of a status says in its headers. */
 const problemHeaders: Readonly<Record<number, Readonly<Record<string, HeaderObject>>>> = {
   401: { "WWW-Authenticate": header("How a key is sent.", true) },
   405: { Allow: header("The methods of this path.", true) },
   429: { "Retry-After": header("Seconds until it is worth trying again.", true) },
   503: { "Retry-After": header("Seconds until it is worth trying again.", false) },
-};
-
-const answerHeaders: Readonly<Record<string, HeaderObject>> = {
-  ETag: header("Names the answer: equal for equal requests to one release.", true),
-  "Cache-Control": header("How long a cache may keep it.", true),
 };
 
 /** One response per status, which names the codes it can carry. */

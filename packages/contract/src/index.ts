@@ -1,10 +1,13 @@
 /** What may be said to Plumbdrift over HTTP. */
 export { canonical, footingOf, nonFinite } from "./answer.js";
-export { computationProblems, MAX_BODY_BYTES, openApiDocument } from "./document.js";
+export { MAX_WORK } from "./cost.js";
+export { computationProblems, openApiDocument } from "./document.js";
 export type { FieldError } from "./field-errors.js";
 export { MAX_ERRORS } from "./field-errors.js";
+export { BATCH, MAX_BODY_BYTES, STREAM } from "./limits.js";
 export type { Answer, Described, Example, Operation, Understood } from "./operation.js";
 export * from "./operations/index.js";
+export { type Parameters, parameterErrors } from "./parameters.js";
 export {
   type Problem,
   type ProblemCode,
@@ -15,7 +18,7 @@ export {
 } from "./problems.js";
 export { type Dimension, dimensions, fromSi, toSi, type Unit, type Units } from "./quantity/units.js";
 export type { Said } from "./quantity/wire.js";
+export { type Reference, references } from "./reference/index.js";
 export { problemOf, RefusedError, within } from "./refusal.js";
-export { keyMeant, type Relation, relationOf, relations } from "./relations.js";
-export { nearest } from "./spelling.js";
+export { meant, nearest } from "./spelling.js";
 export { CONTRACT_VERSION, ENGINE_VERSION } from "./version.js";

@@ -3,6 +3,7 @@
 import type { z } from "@hono/zod-openapi";
 import type { Grounds } from "@plumbdrift/core";
 import type { Footing } from "./answer.js";
+import { type Cost, type Counted, workOf } from "./cost.js";
 import { type Decoding, decodeBody } from "./quantity/decode.js";
 import type { Units } from "./quantity/units.js";
 import type { Decoded } from "./quantity/wire.js";
@@ -28,6 +29,7 @@ export interface Described {
   readonly request: z.ZodType;
   readonly response: z.ZodType;
   readonly examples: Readonly<Record<string, Example>>;
+  readonly cost: Cost;
   /** Where the body says the quantities that the core names; those of a body with water unless given. */
   readonly places?: Places;
 }
@@ -41,15 +43,18 @@ export interface Operation<Input, Result, A> extends Described {
 export interface Understood<Input> {
   readonly input: Input;
   readonly units: Units;
+  /** Units of work that it asks for. */
+  readonly work: number;
   /** The body as the schema read it, for the hash. */
   readonly wire: unknown;
 }
 
-/** Puts an operation together. `toInput` may throw the core's QuantityError or a RefusedError. */
+/** Puts an operation together. Its cost is counted before `toInput`, which may throw the core's QuantityError or a RefusedError. */
 export function operation<W extends { readonly units?: Units | undefined }, Input, Result, A>(
-  described: Described & {
+  described: Omit<Described, "cost"> & {
     readonly request: z.ZodType<W>;
     readonly response: z.ZodType<A & Footing>;
+    readonly cost: Cost<Counted<W>>;
     readonly toInput: (body: Decoded<W>) => Input;
     readonly encode: (result: Result, units: Units, input: Input) => Answer<A>;
   },
@@ -61,7 +66,8 @@ export function operation<W extends { readonly units?: Units | undefined }, Inpu
       const decoding = decodeBody(described.request, body);
       if (!decoding.ok) return decoding;
       const { wire, si } = decoding.body;
-      return { ok: true, body: { input: toInput(si), units: wire.units ?? "si", wire } };
+      const work = workOf(described.cost, si);
+      return { ok: true, body: { input: toInput(si), units: wire.units ?? "si", work, wire } };
     },
   };
 }

@@ -1,4 +1,4 @@
-/** One table of problems: from it come the statuses, the schema, the document and the page that explains them. */
+/** One table of problems: from it come the statuses, the schema, the document and the pages that explain them. */
 
 import { z } from "@hono/zod-openapi";
 import { type FieldError, MAX_ERRORS } from "./field-errors.js";
@@ -22,28 +22,72 @@ export type ProblemCode =
 interface ProblemKind {
   readonly status: 400 | 401 | 404 | 405 | 406 | 413 | 415 | 422 | 429 | 500 | 503;
   readonly title: string;
-  /** Where it is explained. */
-  readonly doc: string;
+  /** What it means and what to do about it. */
+  readonly meaning: string;
 }
 
-function kind(status: ProblemKind["status"], title: string, anchor: string): ProblemKind {
-  return { status, title, doc: `docs/api.md#${anchor}` };
+function kind(status: ProblemKind["status"], title: string, meaning: string): ProblemKind {
+  return { status, title, meaning };
 }
 
 export const problemKinds: Readonly<Record<ProblemCode, ProblemKind>> = {
-  "malformed-json": kind(400, "The body is not JSON", "malformed-json"),
-  "invalid-request": kind(400, "The body does not fit the schema", "invalid-request"),
-  unauthorised: kind(401, "This host asks for a key", "unauthorised"),
-  "not-found": kind(404, "Nothing lives at this path", "not-found"),
-  "method-not-allowed": kind(405, "This path does not answer this method", "method-not-allowed"),
-  "not-acceptable": kind(406, "Nothing here is of a type that is accepted", "not-acceptable"),
-  "too-large": kind(413, "The body is too large", "too-large"),
-  "unsupported-media-type": kind(415, "The body is not sent as JSON", "unsupported-media-type"),
-  impossible: kind(422, "The values cannot hold together", "impossible"),
-  "over-budget": kind(422, "The request asks for more work than one call may do", "over-budget"),
-  "too-many-requests": kind(429, "Too much was asked in too short a time", "too-many-requests"),
-  internal: kind(500, "Something failed on our side", "internal"),
-  unavailable: kind(503, "The service cannot answer now", "unavailable"),
+  "malformed-json": kind(
+    400,
+    "The body is not JSON",
+    "The body cannot be read as JSON, or is empty. `NaN` and `Infinity` are no JSON numbers.",
+  ),
+  "invalid-request": kind(
+    400,
+    "The request does not fit the schema",
+    "A key or a query parameter is missing or unknown, a unit belongs to another dimension, a value is out of range. `errors` says where.",
+  ),
+  unauthorised: kind(
+    401,
+    "This host asks for a key",
+    "This host asks for a key: send `Authorization: Bearer` and the key.",
+  ),
+  "not-found": kind(
+    404,
+    "Nothing lives at this path",
+    "The path does not exist. The detail names the nearest one that does.",
+  ),
+  "method-not-allowed": kind(
+    405,
+    "This path does not answer this method",
+    "The header `Allow` lists the methods of this path.",
+  ),
+  "not-acceptable": kind(
+    406,
+    "Nothing here is of a type that is accepted",
+    "The header `Accept` leaves out everything that this path can answer.",
+  ),
+  "too-large": kind(413, "The body is too large", "The body has more bytes than `/v1/limits` allows."),
+  "unsupported-media-type": kind(
+    415,
+    "The body is not sent as JSON",
+    "Send `Content-Type: application/json`; a batch may also come as `application/x-ndjson`.",
+  ),
+  impossible: kind(
+    422,
+    "The values cannot hold together",
+    "Each value is in range and they still cannot hold together: a measured point above the surface, a law without what it needs, a bead too large for its hook.",
+  ),
+  "over-budget": kind(
+    422,
+    "The request asks for more work than one call may do",
+    "The request asks for more units of work than `/v1/limits` allows. Nothing was computed.",
+  ),
+  "too-many-requests": kind(
+    429,
+    "Too much was asked in too short a time",
+    "Too much was asked in too short a time. `Retry-After` says how many seconds to wait.",
+  ),
+  internal: kind(500, "Something failed on our side", "A failure of ours. `instance` names it in the log."),
+  unavailable: kind(
+    503,
+    "The service cannot answer now",
+    "The service is starting, stopping or not fit to answer. Nothing was computed: try again.",
+  ),
 };
 
 export const problemCodes: readonly ProblemCode[] = Object.keys(problemKinds) as ProblemCode[];
@@ -60,11 +104,13 @@ export interface Problem {
 }
 
 const FieldErrorSchema = strict<FieldError>({
-  path: z.string().openapi({ description: "JSON pointer into the body; empty for the body itself." }),
+  path: z.string().openapi({
+    description: "JSON pointer into the body, empty for the body itself; a query parameter as ?name.",
+  }),
   expected: z.string().openapi({ description: "What would fit, with unit and range." }),
   received: z.string().openapi({ description: "What came, clipped." }),
   suggestion: z.string().optional().openapi({ description: "What was probably meant." }),
-}).openapi("FieldError", { description: "One thing wrong with the body." });
+}).openapi("FieldError", { description: "One thing wrong with the request." });
 
 export const ProblemSchema: Strict<Problem> = strict<Problem>({
   type: z.string().openapi({ description: "URI reference of the kind of problem." }),

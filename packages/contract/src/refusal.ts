@@ -18,16 +18,6 @@ export class RefusedError extends Error {
   }
 }
 
-/** Refuses work beyond a ceiling before any of it is done. */
-export function withinBudget(path: string, unit: string, estimate: number, limit: number): void {
-  if (estimate <= limit) return;
-  throw new RefusedError("over-budget", `This asks for ${estimate} ${unit}; one call may ask for ${limit}.`, {
-    path,
-    expected: `at most ${limit} ${unit}`,
-    received: `${estimate} ${unit}`,
-  });
-}
-
 /** Runs a builder of the core; what it refuses is laid at `path`. */
 export function at<T>(path: string, build: () => T): T {
   try {
@@ -94,6 +84,7 @@ const waterPlaces: Places = [
   ["density of the line", "/rig/sections"],
   ["submerged weight of the sinker", "/rig/sections"],
   ["distance from the float to the lowest sinker", "/cast"],
+  ["steps of the drift", "/timeStep"],
   ["holding height", "/fish/holdingHeight"],
   ["reach of the fish", "/fish/reach"],
   ["lower edge of the window", "/window/low"],

@@ -3,7 +3,6 @@
 import { z } from "@hono/zod-openapi";
 import * as core from "@plumbdrift/core";
 import { plain, type Strict, strict } from "./quantity/wire.js";
-import { nearest } from "./spelling.js";
 
 /** By key the files of the core that cite it: put in by the build. */
 declare const CITATIONS: Readonly<Record<string, readonly string[]>>;
@@ -63,18 +62,6 @@ export function relations(): readonly Relation[] {
     ranges: held.filter(({ relation }) => relation === key).map(rangeOf),
     usedIn: CITATIONS[key] ?? [],
   }));
-}
-
-/** The relation of a key, or nothing. */
-export function relationOf(key: string): Relation | undefined {
-  return relations().find((relation) => relation.key === key);
-}
-
-/** The key that was probably meant: the nearest, or the first that begins so. */
-export function keyMeant(given: string): string | undefined {
-  const keys = Object.keys(core.sources);
-  const begins = (key: string): boolean => key.toLowerCase().startsWith(given.toLowerCase());
-  return nearest(given, keys) ?? (given.length > 2 ? keys.find(begins) : undefined);
 }
 
 /** Every range that the core holds as data. */

@@ -12,6 +12,12 @@ export function nearest(word: string, known: readonly string[]): string | undefi
   return ranked[0]?.other;
 }
 
+/** The known word that was probably meant: the nearest, or the first that begins so. */
+export function meant(given: string, known: readonly string[]): string | undefined {
+  const begins = (word: string): boolean => word.toLowerCase().startsWith(given.toLowerCase());
+  return nearest(given, known) ?? (given.length > 2 ? known.find(begins) : undefined);
+}
+
 /** Insertions, deletions, substitutions and swaps of neighbours that turn `a` into `b` (optimal string alignment). */
 export function editDistance(a: string, b: string): number {
   let before: number[] = [];

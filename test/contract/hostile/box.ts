@@ -38,10 +38,10 @@ export const inBox: readonly Hostile[] = [
   },
   {
     name: "a box with too many combinations",
-    change: boxed({ dries: Array(300).fill(fly), nymphs: Array(200).fill({ size: 16 }) }),
+    change: boxed({ dries: Array(300).fill(fly), nymphs: Array(400).fill({ size: 16 }) }),
     status: 422,
     path: "/box",
-    expected: "at most 50000 candidates",
+    expected: "at most 1000000 units of work",
   },
   {
     name: "a nymph of no size in the box",

@@ -153,11 +153,11 @@ const own: Readonly<Record<string, readonly Hostile[]>> = {
       "more points than one call may ask for",
       (b) => {
         b.reaches = Array(20).fill(b.reaches[0]);
-        b.pointsPerReach = 101;
+        b.pointsPerReach = 130;
       },
       422,
       "/pointsPerReach",
-      "at most 2000 points",
+      "at most 1000000 units of work",
     ),
     row(
       "a misspelt control",

@@ -28,10 +28,11 @@ export const inDrift: readonly Hostile[] = [
     name: "more work than one call may ask for",
     change: (b) => {
       b.duration = { value: 10, unit: "min" };
+      b.timeStep = { value: 0.005, unit: "s" };
     },
     status: 422,
     path: "/timeStep",
-    expected: "at most 500000 steps times points of line",
+    expected: "at most 1000000 units of work",
   },
   {
     name: "a nymph that lands farther off than the line is long",

@@ -24,6 +24,7 @@ import {
   type Understood,
 } from "../schemas/channel.js";
 import { FlowClassSchema } from "../schemas/depths.js";
+import { surveyPoints } from "../schemas/section.js";
 
 interface Asked extends AskedChannel {
   readonly depth: Said<"length">;
@@ -108,6 +109,7 @@ export const carryFlow: Operation<Input, Carried, Wire<Carried>> = operation<
   request: Request,
   response: Response,
   examples: carryExamples,
+  cost: { lessAt: "/section", terms: [surveyPoints] },
   places: channelPlaces,
   toInput: ({ depth: asked, units: _, ...channel }) => ({ ...channelOf(channel), depth: asked }),
   encode: (carried, system, { grounds, waterGrounds }) => ({

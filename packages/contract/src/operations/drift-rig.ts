@@ -17,16 +17,12 @@ import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { type Said, type Strict, strict, type Wire } from "../quantity/wire.js";
-import { withinBudget } from "../refusal.js";
 import { CastSchema } from "../schemas/cast.js";
 import { DriftSchema, driftOf, type WireDrift } from "../schemas/drift.js";
 import { pulls } from "../schemas/pulls.js";
-import { type BuiltRig, RigSchema, rigOf, type WireRig } from "../schemas/rig.js";
+import { type BuiltRig, RigSchema, rigOf, settledSections, type WireRig } from "../schemas/rig.js";
 import { FishSchema } from "../schemas/stop.js";
 import { observationOf, UnitsSchema, WaterSchema, type WireWater } from "../schemas/water.js";
-
-/** The most steps times points of line that one call may ask for. */
-export const MAX_DRIFT_WORK = 500_000;
 
 interface WireWindow {
   readonly low: Said<"length">;
@@ -120,14 +116,24 @@ export const driftRig: Operation<Input, DriftPastFish, Answered> = operation<
   id: "driftRig",
   path: "/v1/drifts/unsteady",
   summary: "Where does this rig go, from the cast to the end of the run?",
-  description: `The path of every body, time and distance until the rig has settled, and seconds inside the window. Steps times points of line may be ${MAX_DRIFT_WORK} at most; more is refused before computing.`,
+  description:
+    "The path of every body, time and distance until the rig has settled, and seconds inside the window.",
   request: Request,
   response: Response,
   examples: driftExamples,
+  cost: {
+    lessAt: "/timeStep",
+    terms: [
+      settledSections,
+      {
+        counts: "steps times points of line: duration over timeStep, times sections times segments and one",
+        each: 1,
+        of: ({ rig, duration = 60, timeStep = 0.01, segments = 8 }) =>
+          Math.ceil(duration / timeStep) * (rig.sections.length * segments + 1),
+      },
+    ],
+  },
   toInput: ({ water, rig, units: _, fish, window, instants = 50, ...options }) => {
-    const points = rig.sections.length * (options.segments ?? 8) + 1;
-    const steps = Math.ceil((options.duration ?? 60) / (options.timeStep ?? 0.01));
-    withinBudget("/timeStep", "steps times points of line", steps * points, MAX_DRIFT_WORK);
     const edges = window && { low: heightAboveBed(window.low), high: heightAboveBed(window.high) };
     return {
       observation: observationOf(water),

@@ -9,6 +9,7 @@ import {
   cowanTable,
   joinGrounds,
   type ResistanceAnswer,
+  resistanceLaws,
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { resistanceExamples } from "../examples-measured.js";
@@ -89,6 +90,10 @@ export const estimateResistance: Operation<Bed, ResistanceAnswer, Answered> = op
   request: Request,
   response: Response,
   examples: resistanceExamples,
+  cost: {
+    lessAt: "",
+    terms: [{ counts: "laws of resistance, tried all", each: 50, of: () => resistanceLaws.length }],
+  },
   places: [["a stone size", ""]],
   toInput: ({ units: _, ...bed }) => bed,
   encode: (said, units, bed) => ({

@@ -23,6 +23,7 @@ import {
   OverCapacitySchema,
   WithinStepSchema,
 } from "../schemas/depths.js";
+import { surveyPoints } from "../schemas/section.js";
 
 interface Asked extends AskedChannel, AskedFlow {}
 
@@ -104,6 +105,7 @@ export const findDepth: Operation<Input, Depths, Wire<Depths>> = operation<
   request: Request,
   response: Response,
   examples: depthExamples,
+  cost: { lessAt: "/section", terms: [surveyPoints] },
   places: channelPlaces,
   toInput: ({ discharge: asked, energyCoefficient: given, units: _, ...channel }) => ({
     ...channelOf(channel),

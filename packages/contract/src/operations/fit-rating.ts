@@ -105,6 +105,13 @@ export const fitRating: Operation<Input, Result, Wire<RatingAnswer>> = operation
   request: Request,
   response: Response,
   examples: ratingExamples,
+  cost: {
+    lessAt: "/gaugings",
+    terms: [
+      { counts: "gaugings", each: 1000, of: ({ gaugings }) => gaugings.length },
+      { counts: "stages to read", each: 50, of: ({ stages = [] }) => stages.length },
+    ],
+  },
   places: [
     ["stage of gauging #", "/gaugings/#/stage"],
     ["bracket of the stage", "/zeroFlow"],

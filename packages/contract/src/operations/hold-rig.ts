@@ -57,6 +57,21 @@ export const holdRig: Operation<Input, Held, Wire<Answered>> = operation<Asked, 
   request: Request,
   response: Response,
   examples: holdExamples,
+  cost: {
+    lessAt: "/points",
+    terms: [
+      {
+        counts: "sections times settled states: of the points, the free drift and the two that are searched",
+        each: 500,
+        of: ({ rig, points = 9 }) => rig.sections.length * (points + 3),
+      },
+      {
+        counts: "sections times balances of two searches, 100 each",
+        each: 200,
+        of: ({ rig }) => rig.sections.length * 200,
+      },
+    ],
+  },
   toInput: ({ water, rig, units: _, ...options }) => ({
     observation: observationOf(water),
     ...rigOf(rig),

@@ -18,7 +18,7 @@ import type { Units } from "../quantity/units.js";
 import { plain, type Said, strict, tag, type Wire } from "../quantity/wire.js";
 import { type AskedFlow, channelFields, channelPlaces } from "../schemas/channel.js";
 import { resting, waterOf } from "../schemas/friction.js";
-import { sectionOf } from "../schemas/section.js";
+import { sectionOf, surveyPoints } from "../schemas/section.js";
 
 interface Asked extends AskedFlow {
   readonly before: Said<"length">;
@@ -91,6 +91,7 @@ export const jumpFlow: Operation<Input, HydraulicJump, Answered> = operation<
   request: Request,
   response: Response,
   examples: jumpExamples,
+  cost: { lessAt: "/section", terms: [surveyPoints] },
   places: [["depth", "/before"], ["wet area", "/before"], ["top width", "/before"], ...channelPlaces],
   toInput: ({ section: shape, before, temperature: degrees, units: _, ...flow }) => ({
     flow: { ...flow, section: sectionOf(shape) },

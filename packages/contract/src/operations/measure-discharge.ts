@@ -99,6 +99,10 @@ export const measureDischarge: Operation<Input, Result, Wire<Measured>> = operat
   request: Request,
   response: Response,
   examples: dischargeExamples,
+  cost: {
+    lessAt: "/verticals",
+    terms: [{ counts: "verticals", each: 50, of: ({ verticals }) => verticals.length }],
+  },
   places: [
     ["station of vertical #", "/verticals/#/station"],
     ["depth of vertical #", "/verticals/#/depth"],

@@ -1,14 +1,24 @@
 /** rankSetups: what should I tie on, for this water and this fish, and why? */
 
 import { z } from "@hono/zod-openapi";
-import type { FishWindow, LieObservation, Observation, Ranking, RefusalReason, Stop } from "@plumbdrift/core";
+import {
+  type Box,
+  type FishWindow,
+  generalBox,
+  type LieObservation,
+  type Observation,
+  type Ranking,
+  type RefusalReason,
+  type Stop,
+} from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
+import type { Counted } from "../cost.js";
 import { setupExamples } from "../examples.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { count, strict, type Wire } from "../quantity/wire.js";
+import { count, type Decoded, strict, type Wire } from "../quantity/wire.js";
 import { CastSchema } from "../schemas/cast.js";
 import { pulls } from "../schemas/pulls.js";
 import { SetupSchema, setupOf, type WireSetup } from "../schemas/setup.js";
@@ -122,6 +132,49 @@ const Response = strict<RankSetupsResponse>({
   ...footing,
 }).openapi("RankSetupsResponse");
 
+type Sizes = { readonly [K in keyof Box]: number };
+
+function sizesOf({ box = generalBox }: Decoded<Asked>): Sizes {
+  const { dries, nymphs, tippets, dropperLengths } = box;
+  return {
+    dries: dries.length,
+    nymphs: nymphs.length,
+    tippets: tippets.length,
+    dropperLengths: dropperLengths.length,
+  };
+}
+
+/** A rig in hand is compared with what one change makes of it: a box with one piece free, for each piece. */
+const rankingTerms: readonly Counted<Asked>[] = [
+  {
+    counts: "candidates: dries times nymphs times tippets times dropper lengths",
+    each: 6,
+    of: (body) => Object.values(sizesOf(body)).reduce((product, size) => product * size, 1),
+  },
+  {
+    counts: "curves: nymphs times tippets times dropper lengths, and for a rig in hand their sum and one",
+    each: 400,
+    of: (body) => {
+      const { nymphs, tippets, dropperLengths } = sizesOf(body);
+      const around = body.inHand === undefined ? 0 : nymphs + tippets + dropperLengths + 1;
+      return nymphs * tippets * dropperLengths + around;
+    },
+  },
+  {
+    counts: "coarse drifts: nymphs times dropper lengths, and for a rig in hand their sum and two",
+    each: 700,
+    of: (body) => {
+      const { nymphs, dropperLengths } = sizesOf(body);
+      return nymphs * dropperLengths + (body.inHand === undefined ? 0 : nymphs + dropperLengths + 2);
+    },
+  },
+  {
+    counts: "drifts in full: five for each setup to return, and two for a rig in hand",
+    each: 2500,
+    of: ({ top = 5, inHand }) => 5 * top + (inHand === undefined ? 0 : 2),
+  },
+];
+
 interface Input extends Omit<Stop, "column"> {
   readonly observation: Observation;
 }
@@ -135,6 +188,7 @@ export const rankSetups: Operation<Input, Ranking, Answered> = operation<Asked, 
   request: Request,
   response: Response,
   examples: setupExamples,
+  cost: { lessAt: "/box", terms: rankingTerms },
   toInput: ({ water, fish, box, inHand, units: _, ...rest }) => ({
     ...rest,
     observation: observationOf(water),

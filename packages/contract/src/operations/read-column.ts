@@ -78,6 +78,10 @@ export const readColumn: Operation<Input, Column, Answered> = operation<Asked, I
   request: Request,
   response: Response,
   examples: columnExamples,
+  cost: {
+    lessAt: "/layers",
+    terms: [{ counts: "heights: the layers and one", each: 10, of: ({ layers = 10 }) => layers + 1 }],
+  },
   toInput: ({ water, layers = 10 }) => ({ observation: observationOf(water), layers }),
   encode: (column, units, { layers }) => {
     const speeds = Array.from({ length: layers + 1 }, (_, i) => {

@@ -19,7 +19,7 @@ import { type Said, strict, tag, type Wire } from "../quantity/wire.js";
 import { type AskedFlow, channelFields, channelPlaces } from "../schemas/channel.js";
 import { type FlowAtDepth, FlowAtDepthSchema } from "../schemas/depths.js";
 import { resting } from "../schemas/friction.js";
-import { sectionOf } from "../schemas/section.js";
+import { sectionOf, surveyPoints } from "../schemas/section.js";
 
 interface Asked extends AskedFlow {
   readonly depth: Said<"length">;
@@ -116,6 +116,7 @@ export const readEnergy: Operation<Input, Energy, Wire<Energy>> = operation<
   request: Request,
   response: Response,
   examples: energyExamples,
+  cost: { lessAt: "/section", terms: [surveyPoints] },
   places: channelPlaces,
   toInput: ({ section: shape, depth: asked, units: _, ...flow }) => ({
     flow: { ...flow, section: sectionOf(shape) },

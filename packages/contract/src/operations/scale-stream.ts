@@ -87,6 +87,13 @@ export const scaleStream: Operation<Input, Result, Wire<StreamAnswer>> = operati
   request: Request,
   response: Response,
   examples: geometryExamples,
+  cost: {
+    lessAt: "/measurements",
+    terms: [
+      { counts: "measurements", each: 50, of: ({ measurements }) => measurements.length },
+      { counts: "discharges", each: 50, of: ({ discharges }) => discharges.length },
+    ],
+  },
   places: [["measurements", "/measurements"]],
   toInput: ({ measurements, exponents, discharges, confidence }) => {
     if (exponents !== undefined && measurements.length > 1) {

@@ -13,7 +13,7 @@ import { type Operation, operation } from "../operation.js";
 import type { Units } from "../quantity/units.js";
 import { strict } from "../quantity/wire.js";
 import { type Pulls, pulls } from "../schemas/pulls.js";
-import { type BuiltRig, RigSchema, rigOf, type WireRig } from "../schemas/rig.js";
+import { type BuiltRig, RigSchema, rigOf, settledSections, type WireRig } from "../schemas/rig.js";
 import { SettledSchema, settledOf, type WireSettled } from "../schemas/settled.js";
 import { observationOf, UnitsSchema, WaterSchema, type WireWater } from "../schemas/water.js";
 
@@ -53,6 +53,7 @@ export const settleRig: Operation<Input, Settled, Answered> = operation<Asked, I
   request: Request,
   response: Response,
   examples: rigExamples,
+  cost: { lessAt: "/rig/sections", terms: [settledSections] },
   toInput: ({ water, rig, units: _, ...options }) => ({
     observation: observationOf(water),
     ...rigOf(rig),

@@ -16,6 +16,7 @@ import {
   type Understood,
 } from "../schemas/channel.js";
 import { NoSlopeSchema, OverCapacitySchema, WithinStepSchema } from "../schemas/depths.js";
+import { surveyPoints } from "../schemas/section.js";
 
 interface Asked extends AskedChannel {
   readonly discharge: Said<"discharge">;
@@ -94,6 +95,10 @@ export const spreadFlow: Operation<Input, LateralFlow, Answered> = operation<
   request: Request,
   response: Response,
   examples: laneExamples,
+  cost: {
+    lessAt: "/lanes",
+    terms: [surveyPoints, { counts: "lanes", each: 50, of: ({ lanes = 41 }) => lanes }],
+  },
   places: channelPlaces,
   toInput: ({ discharge: asked, lanes = 41, units: _, ...channel }) => ({
     ...channelOf(channel),

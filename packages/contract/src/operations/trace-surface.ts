@@ -16,16 +16,15 @@ import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { type Decoded, type Said, strict, tag, type Wire } from "../quantity/wire.js";
-import { withinBudget } from "../refusal.js";
 import { type AskedFlow, channelFields, channelPlaces } from "../schemas/channel.js";
 import { frictionOf, type WireFriction } from "../schemas/friction.js";
-import { sectionOf } from "../schemas/section.js";
+import { sectionOf, surveyPoints } from "../schemas/section.js";
 import { type Surface, SurfaceSchema } from "../schemas/surface.js";
 
 const MAX_REACHES = 20;
 
-/** The most points of one profile: reaches times points in each. */
-export const MAX_PROFILE_POINTS = 2000;
+/** The most points of one reach. */
+const MAX_PROFILE_POINTS = 2000;
 
 /** A control by a word, since a union is told apart by words here. */
 type SaidControl =
@@ -113,10 +112,22 @@ export const traceSurface: Operation<Input, Surface, Answered> = operation<Asked
   id: "traceSurface",
   path: "/v1/channels/surfaces",
   summary: "How does the water surface lie down a river of several reaches?",
-  description: `Gradually varied flow between its controls, with the jumps where it changes from shooting to tranquil. Reaches times points in each may be ${MAX_PROFILE_POINTS} at most; more is refused before computing.`,
+  description:
+    "Gradually varied flow between its controls, with the jumps where it changes from shooting to tranquil.",
   request: Request,
   response: Response,
   examples: surfaceExamples,
+  cost: {
+    lessAt: "/pointsPerReach",
+    terms: [
+      surveyPoints,
+      {
+        counts: "points: reaches times pointsPerReach and two",
+        each: 400,
+        of: ({ reaches, pointsPerReach = 41 }) => reaches.length * (pointsPerReach + 2),
+      },
+    ],
+  },
   places: [
     ["upstream control", "/upstream"],
     ["depth of the upstream control", "/upstream"],
@@ -128,8 +139,6 @@ export const traceSurface: Operation<Input, Surface, Answered> = operation<Asked
     ...channelPlaces,
   ],
   toInput: ({ section: shape, reaches, upstream, downstream, temperature: degrees, units: _, ...rest }) => {
-    const points = reaches.length * (rest.pointsPerReach ?? 41);
-    withinBudget("/pointsPerReach", "points", points, MAX_PROFILE_POINTS);
     const frictions = reaches.map(({ friction }) => frictionOf(friction, degrees));
     return {
       river: {

@@ -15,6 +15,7 @@ import {
   rig,
   type Sinker,
 } from "@plumbdrift/core";
+import type { Counted } from "../cost.js";
 import { quantity } from "../quantity/schema.js";
 import { type Decoded, type Said, type Strict, strict, tag } from "../quantity/wire.js";
 import { at } from "../refusal.js";
@@ -105,6 +106,13 @@ export const RigSchema: Strict<WireRig> = strict<WireRig>({
     .max(10)
     .openapi({ description: "From the float down: a line and the sinker at its lower end." }),
 }).openapi("Rig", { description: "A float, and below it one to ten sections." });
+
+/** What settling a rig costs. */
+export const settledSections: Counted<{ readonly rig: WireRig }> = {
+  counts: "sections of the rig, settled",
+  each: 500,
+  of: ({ rig }) => rig.sections.length,
+};
 
 /** A rig, and what its tackle was assumed to be. */
 export interface BuiltRig {

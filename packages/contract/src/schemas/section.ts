@@ -11,6 +11,7 @@ import {
   surveyedSection,
   triangularSection,
 } from "@plumbdrift/core";
+import type { Counted } from "../cost.js";
 import { quantity } from "../quantity/schema.js";
 import { type Decoded, type Strict, strict, tag, type Wire } from "../quantity/wire.js";
 import { at } from "../refusal.js";
@@ -112,6 +113,13 @@ const Surveyed = strict<WireSurvey>({
 export const SectionSchema: z.ZodType<WireSection> = z
   .discriminatedUnion("shape", [Rectangular, Triangular, Trapezoidal, Circular, Parabolic, Surveyed])
   .openapi("CrossSection", { description: "The shape of the channel across the stream." });
+
+/** What compiling and searching a section costs. */
+export const surveyPoints: Counted<{ readonly section: WireSection }> = {
+  counts: "points of the section: of a survey its own, else one",
+  each: 50,
+  of: ({ section }) => (section.shape === "surveyed" ? section.points.length : 1),
+};
 
 export function sectionOf(given: Decoded<WireSection>): CrossSection {
   return at("/section", () => {

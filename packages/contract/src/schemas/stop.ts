@@ -4,7 +4,6 @@ import { z } from "@hono/zod-openapi";
 import type { Box, Capture, LieObservation, Pieces } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
 import { type Decoded, type Said, type Strict, strict, type Wire } from "../quantity/wire.js";
-import { withinBudget } from "../refusal.js";
 import {
   DrySchema,
   dryOf,
@@ -16,9 +15,6 @@ import {
   type WireNymph,
   type WireTippet,
 } from "./tackle.js";
-
-/** The most setups that one call may rank. */
-export const MAX_CANDIDATES = 50_000;
 
 export interface WireBox {
   readonly dries: readonly WireDry[];
@@ -63,7 +59,8 @@ export const BoxSchema: Strict<WireBox> = strict<WireBox>({
     .max(50)
     .openapi({ description: "1 to 50 lengths of tippet from dry to nymph." }),
 }).openapi("Box", {
-  description: `What there is to choose from. Every combination is a candidate; ${MAX_CANDIDATES} at most.`,
+  description:
+    "What there is to choose from. Every combination is a candidate; /v1/limits says what they cost.",
 });
 
 export const PiecesSchema: Strict<WirePieces> = strict<WirePieces>({
@@ -75,8 +72,6 @@ export const PiecesSchema: Strict<WirePieces> = strict<WirePieces>({
 
 export function boxOf(given: Decoded<WireBox>): Box {
   const { dries, nymphs, tippets, dropperLengths } = given;
-  const candidates = dries.length * nymphs.length * tippets.length * dropperLengths.length;
-  withinBudget("/box", "candidates", candidates, MAX_CANDIDATES);
   return {
     dries: dries.map((dry, i) => dryOf(dry, `/box/dries/${i}`)),
     nymphs: nymphs.map((nymph, i) => nymphOf(nymph, `/box/nymphs/${i}`)),

@@ -1,0 +1,31 @@
+/** Serves what can be looked up. */
+
+import { CONTRACT_VERSION, ENGINE_VERSION, meant, type Reference } from "@plumbdrift/contract";
+import type { Context, Handler } from "hono";
+import { answer } from "./caching.js";
+import { refuse, strayQuery } from "./refuse.js";
+
+/** A path of the document as the router says it. */
+export function routeOf(path: string): string {
+  return path.replace(/\{(\w+)\}/g, ":$1");
+}
+
+/** The handler of a reference. What it answers changes with a release only. */
+export function lookUp({ read, keyed }: Reference): Handler {
+  return (c) => {
+    const stray = strayQuery(c, {});
+    if (stray) return stray;
+    const key = keyed === undefined ? "" : String(Object.values(c.req.param())[0]);
+    const found = read(key);
+    if (found !== undefined)
+      return answer(c, { hash: `${ENGINE_VERSION}-${CONTRACT_VERSION}`, run: () => found });
+    return unknownKey(c, key, keyed);
+  };
+}
+
+function unknownKey(c: Context, key: string, keyed: Reference["keyed"]): Response {
+  const { noun = "", keys = [], list = "" } = keyed ?? {};
+  const near = meant(key, keys);
+  const hint = near === undefined ? `${list} lists every key.` : `Did you mean ${near}?`;
+  return refuse(c, "not-found", `There is no ${noun} of this key. ${hint}`);
+}
