@@ -22,6 +22,7 @@ const done: Readonly<Record<string, (answer: Body, asked: Body) => readonly numb
     free.sinkers.length * 2 * (3 * 30 + 8),
   ],
   rankSetups: ({ candidates, work }) => [candidates, work.curves, work.drifts - work.settled, work.settled],
+  weighTakes: () => [1],
   carryFlow: () => [1],
   findDepth: () => [1],
   readEnergy: () => [1],
@@ -117,6 +118,7 @@ describe("a request beyond its budget", () => {
     const greatest: Readonly<Record<string, readonly number[]>> = {
       readColumn: [201],
       settleRig: [10],
+      weighTakes: [1],
       carryFlow: [300],
       findDepth: [300],
       readEnergy: [300],

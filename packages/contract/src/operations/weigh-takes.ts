@@ -147,6 +147,7 @@ export const weighTakes: Operation<Takes, WeighedTakes, Wire<Answered>> = operat
   request: Request,
   response: Response,
   examples: takesExamples,
+  cost: { lessAt: "", terms: [{ counts: "verdicts", each: 5000, of: () => 1 }] },
   places: [
     ["effort on the dry", "/effort/dry"],
     ["effort on the nymph", "/effort/nymph"],
