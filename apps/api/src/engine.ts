@@ -4,6 +4,7 @@ import * as contract from "@plumbdrift/contract";
 import * as core from "@plumbdrift/core";
 import { type Computation, computation } from "./computation.js";
 import { channels } from "./engine-channels.js";
+import { shiftFlow } from "./engine-flow.js";
 
 type Call<O> =
   O extends contract.Operation<infer Input, infer Result, infer _A> ? (input: Input) => Result : never;
@@ -15,6 +16,7 @@ export interface Engine {
   readonly holdRig: Call<typeof contract.holdRig>;
   readonly rankSetups: Call<typeof contract.rankSetups>;
   readonly weighTakes: Call<typeof contract.weighTakes>;
+  readonly shiftFlow: Call<typeof contract.shiftFlow>;
   readonly carryFlow: Call<typeof contract.carryFlow>;
   readonly findDepth: Call<typeof contract.findDepth>;
   readonly readEnergy: Call<typeof contract.readEnergy>;
@@ -39,6 +41,7 @@ export const engine: Engine = {
   rankSetups: ({ observation, ...stop }) =>
     core.rankSetups({ ...stop, column: core.waterColumn(observation) }),
   weighTakes: core.weighTakes,
+  shiftFlow,
   ...channels,
 };
 
@@ -51,6 +54,7 @@ export function computations(given: Engine): readonly Computation[] {
     computation(contract.holdRig, given.holdRig),
     computation(contract.rankSetups, given.rankSetups),
     computation(contract.weighTakes, given.weighTakes),
+    computation(contract.shiftFlow, given.shiftFlow),
     computation(contract.carryFlow, given.carryFlow),
     computation(contract.findDepth, given.findDepth),
     computation(contract.readEnergy, given.readEnergy),

@@ -69,7 +69,7 @@ const placesInside: Places = [
 ];
 
 /** Where the quantities that the core names are said in a body with water. */
-const waterPlaces: Places = [
+export const waterPlaces: Places = [
   ["surface speed of the", "/water/depth"],
   ["surface speed", "/water/surfaceSpeed"],
   ["speed of the timed floats", "/water/timedFloats"],

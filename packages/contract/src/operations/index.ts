@@ -13,12 +13,14 @@ import { readColumn } from "./read-column.js";
 import { readEnergy } from "./read-energy.js";
 import { scaleStream } from "./scale-stream.js";
 import { settleRig } from "./settle-rig.js";
+import { shiftFlow } from "./shift-flow.js";
 import { spreadFlow } from "./spread-flow.js";
 import { traceSurface } from "./trace-surface.js";
 import { weighTakes } from "./weigh-takes.js";
 
 export type { RankSetupsResponse } from "./rank-setups.js";
 export type { ReadColumnResponse } from "./read-column.js";
+export type { ShiftedFlow } from "./shift-flow.js";
 export {
   carryFlow,
   driftRig,
@@ -33,6 +35,7 @@ export {
   readEnergy,
   scaleStream,
   settleRig,
+  shiftFlow,
   spreadFlow,
   traceSurface,
   weighTakes,
@@ -45,6 +48,7 @@ export const operations: readonly Described[] = [
   holdRig,
   rankSetups,
   weighTakes,
+  shiftFlow,
   carryFlow,
   findDepth,
   readEnergy,

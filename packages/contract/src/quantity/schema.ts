@@ -50,6 +50,7 @@ export const quantitySchemas: { readonly [D in Dimension]: Strict<Said<D>> } = {
   area: component("area", "Area", "m2"),
   volume: component("volume", "Volume", "mm3"),
   discharge: component("discharge", "Discharge", "m3/s"),
+  unitDischarge: component("unitDischarge", "UnitDischarge", "m2/s"),
   stress: component("stress", "Stress", "Pa"),
   power: component("power", "Power", "W"),
 };

@@ -41,6 +41,8 @@ import {
   type SquareMetres,
   seconds,
   squareMetres,
+  type UnitDischarge,
+  unitDischarge,
   type Watts,
   watts,
 } from "@plumbdrift/core";
@@ -62,6 +64,7 @@ export interface Dimensions {
   readonly area: In<"m2" | "ft2", SquareMetres>;
   readonly volume: In<"mm3" | "m3" | "ft3", CubicMetres>;
   readonly discharge: In<"m3/s" | "L/s" | "ft3/s", CubicMetresPerSecond>;
+  readonly unitDischarge: In<"m2/s" | "ft2/s", UnitDischarge>;
   readonly stress: In<"Pa" | "lbf/ft2", Pascals>;
   readonly power: In<"W" | "hp", Watts>;
 }
@@ -93,6 +96,7 @@ export const dimensions: Dimensions = {
     "L/s": (value) => cubicMetresPerSecond(value / 1000),
     "ft3/s": cubicFeetPerSecond,
   },
+  unitDischarge: { "m2/s": unitDischarge, "ft2/s": (value) => unitDischarge(value * foot ** 2) },
   stress: { Pa: pascals, "lbf/ft2": (value) => pascals((value * poundForce) / foot ** 2) },
   // a horsepower is 550 foot-pounds of force a second
   power: { W: watts, hp: (value) => watts(value * 550 * foot * poundForce) },
@@ -116,6 +120,7 @@ const usUnits: Readonly<Record<string, Unit>> = {
   m2: "ft2",
   m3: "ft3",
   "m3/s": "ft3/s",
+  "m2/s": "ft2/s",
   Pa: "lbf/ft2",
   W: "hp",
 };

@@ -121,8 +121,8 @@ export const surveyPoints: Counted<{ readonly section: WireSection }> = {
   of: ({ section }) => (section.shape === "surveyed" ? section.points.length : 1),
 };
 
-export function sectionOf(given: Decoded<WireSection>): CrossSection {
-  return at("/section", () => {
+export function sectionOf(given: Decoded<WireSection>, path = "/section"): CrossSection {
+  return at(path, () => {
     if (given.shape === "triangular") return triangularSection(given.leftRun, given.rightRun);
     if (given.shape !== "surveyed") return given;
     const { shape: _, ...survey } = given;

@@ -41,7 +41,7 @@ const PowerSchema = strict<Wire<Power>>({
   description: "How one of them goes with discharge. Errors are those of a fit.",
 });
 
-const LengthSchema = strict<Wire<StreamValue<Metres>>>({
+export const StreamLengthSchema: Strict<Wire<StreamValue<Metres>>> = strict<Wire<StreamValue<Metres>>>({
   value: quantity("length", "What is expected."),
   interval: strict<Wire<LengthInterval>>({
     min: quantity("length", "Lower end."),
@@ -51,7 +51,9 @@ const LengthSchema = strict<Wire<StreamValue<Metres>>>({
     .optional(),
 }).openapi("StreamLength", { description: "A length, with its interval where the powers were fitted." });
 
-const SpeedSchema = strict<Wire<StreamValue<MetresPerSecond>>>({
+export const StreamSpeedSchema: Strict<Wire<StreamValue<MetresPerSecond>>> = strict<
+  Wire<StreamValue<MetresPerSecond>>
+>({
   value: quantity("speed", "What is expected."),
   interval: strict<Wire<SpeedInterval>>({
     min: quantity("speed", "Lower end."),
@@ -71,9 +73,9 @@ export const StreamAnswerSchema: Strict<Wire<StreamAnswer>> = strict<Wire<Stream
     .array(
       strict<Wire<State>>({
         discharge: quantity("discharge", "One that was asked for."),
-        width: LengthSchema,
-        meanDepth: LengthSchema,
-        meanSpeed: SpeedSchema,
+        width: StreamLengthSchema,
+        meanDepth: StreamLengthSchema,
+        meanSpeed: StreamSpeedSchema,
       }).openapi("StreamState", { description: "The stream at one discharge." }),
     )
     .openapi({ description: "One for each discharge asked for." }),

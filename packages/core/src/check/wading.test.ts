@@ -129,8 +129,8 @@ test("what was not said is listed", () => {
 });
 
 test.each([
-  [{ depth: metres(-0.1) }, "depth of the wade must be from 0 to 10 m, got -0.1"],
-  [{ speed: metresPerSecond(11) }, "speed of the water at the wade must be from 0 to 10 m/s, got 11"],
+  [{ depth: metres(-0.1) }, "depth of the wade must be from 0 to 50 m, got -0.1"],
+  [{ speed: metresPerSecond(21) }, "speed of the water at the wade must be from 0 to 20 m/s, got 21"],
   [
     { wader: { height: metres(175), mass: kilograms(75) } },
     "height of the wader must be from 0.5 to 2.5 m, got 175",

@@ -71,12 +71,12 @@ export const wadingCautions: readonly string[] = [
 const order: readonly WadingLevel[] = ["beyond", "doubtful", "under", "silent"];
 
 /** Holds depth times speed, depth and speed against four published limits; the answer is the most cautious of them.
- *  Depth 0 to 10 m, speed 0 to 10 m/s. Throws QuantityError outside, and for a wader whom the limits do not cover.
+ *  Depth 0 to 50 m, speed 0 to 20 m/s. Throws QuantityError outside, and for a wader whom the limits do not cover.
  *  [Abt1989] [Karvonen2000] [Cox2010] [LaneFay1997] */
 export function wade(given: Wade): Wading {
   const { depth, speed, wader, footing } = given;
-  requireWithin("depth of the wade", depth, 0, 10, "m");
-  requireWithin("speed of the water at the wade", speed, 0, 10, "m/s");
+  requireWithin("depth of the wade", depth, 0, 50, "m");
+  requireWithin("speed of the water at the wade", speed, 0, 20, "m/s");
   const product = depth * speed;
   const verdicts = [
     ...(wader === undefined ? [] : [abt(product, wader)]),

@@ -1,0 +1,25 @@
+/** A gauge series as plain CSV (RFC 4180): a header with `time` and `value`, and `flag` if there is one. */
+
+import { csvParse } from "d3-dsv";
+import { RefusedError } from "../refusal.js";
+import type { Row } from "./series.js";
+
+const known = ["time", "value", "flag"];
+
+/** The rows of a CSV text; an empty value is missing. Throws RefusedError at `path` for another header. */
+export function rowsOfCsv(text: string, path: string): readonly Row[] {
+  const table = csvParse(text.replace(/^\uFEFF/, "").trim(), (row) => ({
+    time: (row.time ?? "").trim(),
+    value: (row.value ?? "").trim(),
+    flag: (row.flag ?? "").trim(),
+  }));
+  const header = table.columns.map((name) => name.trim());
+  const wrong =
+    header.find((name) => !known.includes(name)) ?? known.slice(0, 2).find((name) => !header.includes(name));
+  if (wrong === undefined) return table;
+  throw new RefusedError("impossible", `${path}: expected a header of time, value and, if any, flag.`, {
+    path,
+    expected: "a header of time, value and, if any, flag",
+    received: JSON.stringify(header.join(",").slice(0, 80)),
+  });
+}
