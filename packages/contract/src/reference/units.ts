@@ -48,6 +48,8 @@ const definitions: Readonly<Record<Unit, string>> = {
   rad: "value",
   "kg/m3": "value",
   "1/s": "value",
+  "m2/s": "value",
+  "ft2/s": "value × 0.3048 × 0.3048",
   m2: "value",
   ft2: "value × 0.3048 × 0.3048",
   mm3: "value / 1000000000",
