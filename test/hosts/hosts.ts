@@ -3,8 +3,8 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
 import { createServer } from "node:net";
+import { resolve } from "node:path";
 import { setTimeout as after } from "node:timers/promises";
-import { fileURLToPath } from "node:url";
 import { type Reply, type Request, replyOf } from "./exchange.js";
 import { events, type LambdaHandler, replyOfLambda } from "./lambda.js";
 
@@ -18,9 +18,9 @@ export interface Running {
   readonly stop: () => Promise<void>;
 }
 
-const apps = fileURLToPath(new URL("../../apps/api/", import.meta.url));
-const runtime = (name: string): string =>
-  fileURLToPath(new URL(`../runtimes/node_modules/.bin/${name}`, import.meta.url));
+// from the folder of this package, where its scripts run: the measurements are bundled elsewhere
+const apps = `${resolve("../../apps/api")}/`;
+const runtime = (name: string): string => resolve(`../runtimes/node_modules/.bin/${name}`);
 
 /** The command that serves the API from a port. */
 export type Command = (port: number) => readonly string[];

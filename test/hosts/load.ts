@@ -1,0 +1,63 @@
+/** How much of a bare app's throughput the API keeps, and how long its slowest answers take: both served by Node, in turn. */
+
+import type { Described } from "@plumbdrift/contract";
+import autocannon from "autocannon";
+import { bareCommands, bodyOf, measured, median, report } from "./bench.js";
+import { type Command, commands, started, stopped } from "./hosts.js";
+
+const rounds = 5;
+const seconds = 4;
+const connections = 16;
+
+interface Round {
+  readonly perSecond: number;
+  readonly p50: number;
+  readonly p99: number;
+}
+
+/** One round against a server of its own, after a second to warm up. */
+async function round(command: Command, operation: Described): Promise<Round> {
+  const { base, process: server } = await started(command);
+  const sent = {
+    url: base + operation.path,
+    method: "POST" as const,
+    headers: { "content-type": "application/json" },
+    body: bodyOf(operation),
+    connections,
+  };
+  try {
+    await autocannon({ ...sent, duration: 1 });
+    const { requests, latency, errors, timeouts, non2xx } = await autocannon({ ...sent, duration: seconds });
+    if (errors + timeouts + non2xx > 0)
+      throw new Error(`${errors} errors, ${timeouts} timeouts, ${non2xx} other statuses`);
+    return { perSecond: requests.average, p50: latency.p50, p99: latency.p99 };
+  } finally {
+    await stopped(server);
+  }
+}
+
+const rows: string[] = [];
+for (const operation of measured) {
+  const bare = await bareCommands(operation);
+  const [ours, theirs]: [Round[], Round[]] = [[], []];
+  for (let i = 0; i < rounds; i++) {
+    ours.push(await round(commands.node, operation));
+    theirs.push(await round(bare.node, operation));
+  }
+  const of = (all: readonly Round[], key: keyof Round) => median(all.map((one) => one[key]));
+  const kept = median(ours.map(({ perSecond }, i) => perSecond / (theirs[i]?.perSecond ?? Number.NaN)));
+  const tail = median(ours.map(({ p99, p50 }) => p99 / p50));
+  rows.push(
+    `| ${operation.id} | ${of(ours, "perSecond").toFixed(0)} | ${of(theirs, "perSecond").toFixed(0)} | ${(100 * kept).toFixed(0)} % | ${of(ours, "p50")} ms | ${of(ours, "p99")} ms | ${tail.toFixed(1)} |`,
+  );
+}
+
+report("Load", [
+  `\`pnpm -C test/hosts run load --write\`: ${connections} connections on loopback, ${rounds} rounds of ${seconds} s each after 1 s, the API and the bare app in`,
+  "turn. The bare app reads the body and returns a constant as long as the answer. The load comes from the same machine. Medians of the rounds; no error, no other status.",
+  "Aims: `settleRig` keeps at least 60 % of the bare throughput; the 99th percentile of `rankSetups` is less than 10 times its median.",
+  "",
+  "| operation | requests/s | bare app, requests/s | kept | median | 99th percentile | 99th percentile by median |",
+  "|---|---|---|---|---|---|---|",
+  ...rows,
+]);
