@@ -3,6 +3,7 @@
 import * as contract from "@plumbdrift/contract";
 import { type Context, Hono } from "hono";
 import { methodNotAllowed } from "hono/method-not-allowed";
+import { batch, limitedBatch } from "./batch.js";
 import { compute, limited } from "./compute.js";
 import { serveDocument } from "./document.js";
 import { computations, type Engine, engine } from "./engine.js";
@@ -23,9 +24,11 @@ export function createApp(given: Engine = engine): Hono {
   );
   app.get("/openapi.json", serveDocument());
   for (const reference of contract.references) app.get(routeOf(reference.path), lookUp(reference));
-  for (const bound of computations(given)) {
-    app.on(["POST", "QUERY"], bound.described.path, limited, compute(bound));
+  const bound = computations(given);
+  for (const one of bound) {
+    app.on(["POST", "QUERY"], one.described.path, limited, compute(one));
   }
+  app.post("/v1/batch", limitedBatch, batch(bound));
   return app;
 }
 

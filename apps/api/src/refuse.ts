@@ -29,14 +29,18 @@ export function strayQuery(c: Context, known: Parameters): Response | undefined 
 
 /** Answers for an error: a caller's mistake as such, anything else opaque, under a name that the log has too. */
 export function failed(c: Context, error: unknown): Response {
+  return send(c, problemFor(error));
+}
+
+/** The problem that an error is to whoever asked. */
+export function problemFor(error: unknown): Problem {
   const mistake = problemOf(error);
-  if (mistake) return send(c, mistake);
+  if (mistake) return mistake;
   const instance = `urn:uuid:${crypto.randomUUID()}`;
   console.error(instance, error);
-  return send(
-    c,
-    problem("internal", "The request could not be computed. Quote the instance in a report.", { instance }),
-  );
+  return problem("internal", "The request could not be computed. Quote the instance in a report.", {
+    instance,
+  });
 }
 
 /** Answers with a problem, which no cache keeps: the next host, or the next minute, may answer otherwise. */

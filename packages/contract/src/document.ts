@@ -9,6 +9,7 @@ import type {
   ResponseObject,
 } from "openapi3-ts/oas31";
 import answers from "./answers.json" with { type: "json" };
+import { registerBatch } from "./document-batch.js";
 import {
   answerHeaders,
   header,
@@ -46,6 +47,7 @@ export function openApiDocument(): OpenAPIObject {
   registry.register("Box", BoxSchema);
   registerProblems(registry);
   for (const described of operations) registerOperation(registry, described);
+  registerBatch(registry);
   registerReference(registry);
   registerService(registry);
   return hono.getOpenAPI31Document({

@@ -1,5 +1,7 @@
 /** What may be said to Plumbdrift over HTTP. */
+
 export { canonical, footingOf, nonFinite } from "./answer.js";
+export { type BatchItem, type BatchResult, idOf, itemOf, itemsOf } from "./batch.js";
 export { MAX_WORK } from "./cost.js";
 export { computationProblems, openApiDocument } from "./document.js";
 export type { FieldError } from "./field-errors.js";

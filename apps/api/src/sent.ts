@@ -1,0 +1,96 @@
+/** What came in: its type, and JSON as a value or as what is wrong with it. */
+
+import type { Context } from "hono";
+
+/** What a body is sent as, by its content type; nothing for any other. */
+export function sentAs(c: Context): "json" | "lines" | undefined {
+  const type = c.req.header("content-type") ?? "";
+  const [, name = ""] = /^([a-z/-]+)\s*(;\s*charset="?utf-8"?\s*)?$/i.exec(type) ?? [];
+  if (name.toLowerCase() === "application/json") return "json";
+  return name.toLowerCase() === LINES ? "lines" : undefined;
+}
+
+export const LINES = "application/x-ndjson";
+
+type Parsed =
+  | { readonly ok: true; readonly value: unknown }
+  | { readonly ok: false; readonly detail: string };
+
+/** A text as JSON. */
+export function parsed(text: string): Parsed {
+  if (text.trim() === "") return { ok: false, detail: "The body is empty; a JSON object was expected." };
+  try {
+    return { ok: true, value: JSON.parse(text) };
+  } catch (error) {
+    const place = /\bposition \d+/.exec(String(error))?.[0];
+    const where = place === undefined ? "" : ` at ${place}`;
+    return {
+      ok: false,
+      detail: `The body cannot be read as JSON${where}. NaN and Infinity are no JSON numbers.`,
+    };
+  }
+}
+
+/** A line of a stream, or why it cannot be read. */
+export type SentLine = { readonly text: string } | { readonly fault: "too-long" | "not-utf-8" };
+
+/** The lines of a stream, read as they are asked for. Holds one line and one chunk at most: of a line beyond `most` bytes nothing is kept. */
+export async function* linesOf(
+  stream: ReadableStream<Uint8Array>,
+  most: number,
+): AsyncGenerator<SentLine, void, undefined> {
+  const reader = stream.getReader();
+  const line = gathering(most);
+  try {
+    for (let chunk = await reader.read(); !chunk.done; chunk = await reader.read()) {
+      let rest = chunk.value;
+      for (let end = rest.indexOf(NEWLINE); end >= 0; end = rest.indexOf(NEWLINE)) {
+        line.add(rest.subarray(0, end));
+        yield line.take();
+        rest = rest.subarray(end + 1);
+      }
+      line.add(rest);
+    }
+    if (line.any()) yield line.take();
+  } finally {
+    await reader.cancel();
+  }
+}
+
+const NEWLINE = 0x0a;
+
+interface Gathering {
+  readonly add: (bytes: Uint8Array) => void;
+  readonly any: () => boolean;
+  /** The line so far; the next begins. */
+  readonly take: () => SentLine;
+}
+
+function gathering(most: number): Gathering {
+  let pieces: Uint8Array[] = [];
+  let length = 0;
+  return {
+    add: (bytes) => {
+      length += bytes.length;
+      if (length > most) pieces = [];
+      else if (bytes.length > 0) pieces.push(bytes);
+    },
+    any: () => length > 0,
+    take: () => {
+      const taken = length > most ? ({ fault: "too-long" } as const) : decoded(pieces);
+      pieces = [];
+      length = 0;
+      return taken;
+    },
+  };
+}
+
+function decoded(pieces: readonly Uint8Array[]): SentLine {
+  const decoder = new TextDecoder("utf-8", { fatal: true });
+  try {
+    const text = pieces.map((piece) => decoder.decode(piece, { stream: true })).join("");
+    return { text: text + decoder.decode() };
+  } catch {
+    return { fault: "not-utf-8" };
+  }
+}
