@@ -87,9 +87,20 @@ const reasons: Readonly<Record<string, readonly (keyof typeof core)[]>> = {
     "manningFactor",
   ],
   "a table of words": ["chowRoughness", "cowanRoughness"],
-  "a table in millimetres by hook size": ["hook", "buildNymph", "buildDry"],
+  "a table in millimetres by hook size": ["hook", "greatestBead", "buildNymph", "buildDry"],
   "a scale of trade: X is inches": ["tippetDiameter"],
-  text: ["mostCautious", "describeDry", "describeNymph", "describeTippet"],
+  text: [
+    "mostCautious",
+    "nymphName",
+    "describeDry",
+    "describeNymph",
+    "describeTippet",
+    "findingMessage",
+    "remedyMessage",
+    "sayInSi",
+    "inUnit",
+  ],
+  "of days, counts and a temperature as they are stated": ["judgeRules"],
   "fitted to temperature, in SI": ["waterAt", "waterDensity", "waterViscosity", "waterSurfaceTension"],
   "a fit that is not homogeneous: n goes as R^-0.16 of feet, where its dimension asks for R^(1/6)": [
     "jarrettRoughness",
@@ -107,7 +118,7 @@ const reasons: Readonly<Record<string, readonly (keyof typeof core)[]>> = {
     "wade",
     "heat",
   ],
-  "of tackle in its own sizes; what it ranks by is scaled above": ["judge", "inOrder", "rankSetups"],
+  "of tackle in its own sizes; what it ranks by is scaled above": ["judge", "inOrder", "rankSetups", "check"],
 };
 
 /** Units are straight lines by their own tests; numerics and sources know no dimension. */

@@ -8,6 +8,7 @@ import {
   type Dry,
   metres,
   type Nymph,
+  nymphName,
   type Shot,
   type Tippet,
   tippetDiameter,
@@ -134,10 +135,7 @@ export function dryOf(given: Decoded<WireDry>, path: string): Dry {
 }
 
 export function nymphOf(given: Decoded<WireNymph>, path: string): Nymph {
-  const { size, bead } = given;
-  const bare = `plain nymph ${size}`;
-  const beaded = bead && `${bead.material} nymph ${size}, ${(1000 * bead.diameter).toFixed(1)} mm`;
-  const nymph = { ...given, name: given.name ?? beaded ?? bare };
+  const nymph = { ...given, name: given.name ?? nymphName(given) };
   at(path, () => buildNymph(nymph));
   return nymph;
 }

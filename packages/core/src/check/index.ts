@@ -1,4 +1,8 @@
 /** check: findings on a rig that someone has on, rules, wading and heat. */
+export * from "./check.js";
+export * from "./finding.js";
 export * from "./heat.js";
+export * from "./messages.js";
+export * from "./rules.js";
 export * from "./wading.js";
 export * from "./wading-limits.js";

@@ -4,7 +4,7 @@ import { drift } from "../drift/index.js";
 import { type Rig, rig } from "../rig/index.js";
 import { joinGrounds } from "../sources/index.js";
 import { buildDry, buildNymph, buildTippet } from "../tackle/index.js";
-import { metresPerSecond, seconds } from "../units/index.js";
+import { metresPerSecond, type Newtons, seconds } from "../units/index.js";
 import { driftOptions } from "./estimate.js";
 import type { Judgement, Pieces, SurfaceState } from "./stop.js";
 import type { Needs } from "./survey.js";
@@ -15,18 +15,20 @@ const full = { timeStep: seconds(0.02), stationary: metresPerSecond(1e-3), insta
 
 /** Judges one set of pieces with the drift at full fidelity. */
 export function judge(
-  needs: Pick<Needs, "stop" | "window" | "runLength" | "excessScale">,
+  needs: Pick<Needs, "stop" | "window" | "runLength" | "excessScale"> & { readonly held?: Newtons },
   pieces: Pieces,
 ): Judgement {
   const dry = buildDry(pieces.dry);
   const nymph = buildNymph(pieces.nymph);
   const tippet = buildTippet(pieces.tippet, pieces.dropper);
   const made: Rig = rig(dry.body, { line: tippet.body, sinker: nymph.body });
-  const run = drift(made, needs.stop.column, { ...driftOptions(needs), ...full });
-  const { settled, settling, secondsInWindow, effectiveSeconds } = run;
+  const held = needs.held === undefined ? {} : { held: needs.held };
+  const run = drift(made, needs.stop.column, { ...driftOptions(needs), ...full, ...held });
+  const { outcome, settled, settling, secondsInWindow, effectiveSeconds } = run;
   return {
     ...pieces,
     rig: made,
+    outcome,
     settled,
     settling,
     secondsInWindow,

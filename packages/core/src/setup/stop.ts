@@ -1,7 +1,7 @@
 /** What a ranking is asked and what it answers: plain data. */
 
 import type { Column } from "../column/index.js";
-import type { Cast, HoldTarget, Settled, Settling } from "../drift/index.js";
+import type { Cast, Drift, HoldTarget, Settled, Settling } from "../drift/index.js";
 import type { FishWindow, LieObservation } from "../lie/index.js";
 import type { Rig } from "../rig/index.js";
 import type { Grounds } from "../sources/index.js";
@@ -89,6 +89,7 @@ export interface Change {
 /** One rig judged for one stop. */
 export interface Judgement extends Pieces {
   readonly rig: Rig;
+  readonly outcome: Drift["outcome"];
   readonly settled: Settled;
   readonly settling: Settling;
   readonly secondsInWindow: Seconds;

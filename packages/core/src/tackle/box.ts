@@ -3,7 +3,7 @@
 import { inches, type Metres, millimetres } from "../units/index.js";
 import type { BeadMaterial } from "./bead.js";
 import type { Dry, DryStyle } from "./dry.js";
-import type { Nymph } from "./nymph.js";
+import { type Nymph, nymphName } from "./nymph.js";
 import { type Tippet, type TippetMaterial, tippetDiameter } from "./tippet.js";
 
 export interface Box {
@@ -15,11 +15,10 @@ export interface Box {
 
 const dry = (style: DryStyle, size: number): Dry => ({ name: `${style} dry ${size}`, size, style });
 
-const beaded = (material: BeadMaterial, size: number, diameter: number): Nymph => ({
-  name: `${material} nymph ${size}, ${diameter.toFixed(1)} mm`,
-  size,
-  bead: { diameter: millimetres(diameter), material },
-});
+const beaded = (material: BeadMaterial, size: number, diameter: number): Nymph => {
+  const bead = { diameter: millimetres(diameter), material };
+  return { name: nymphName({ size, bead }), size, bead };
+};
 
 const tippet = (material: TippetMaterial, x: number): Tippet => ({
   name: `${x}X ${material}`,
@@ -48,7 +47,7 @@ export const generalBox: Box = {
     beaded("tungsten", 18, 2.0),
     beaded("brass", 14, 2.8),
     beaded("brass", 16, 2.3),
-    { name: "plain nymph 14", size: 14 },
+    { name: nymphName({ size: 14 }), size: 14 },
   ],
   tippets: [
     tippet("nylon", 4),

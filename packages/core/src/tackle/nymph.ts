@@ -9,6 +9,7 @@ import {
   type Metres,
   metres,
   requireWithin,
+  times,
 } from "../units/index.js";
 import { type Bead, beadDensity, beadMass, beadMassSpread } from "./bead.js";
 import { type Built, built, inGrams, inMillimetres, rowOf, type Tabulated } from "./built.js";
@@ -66,13 +67,7 @@ export function buildNymph(nymph: Nymph): Built<Sinker> {
   const { shank } = hook(nymph.size);
   const bead = nymph.bead?.diameter;
   if (bead !== undefined) {
-    requireWithin(
-      `bead diameter on a size ${nymph.size} nymph`,
-      bead,
-      1e-3,
-      greatestBeadPerShank * shank,
-      "m",
-    );
+    requireWithin(`bead diameter on a size ${nymph.size} nymph`, bead, 1e-3, greatestBead(nymph.size), "m");
   }
   const body = { length: metres(shank - (bead ?? 0)), diameter: metres(bodyPerShank * shank) };
   const parts = partsOf(nymph, (Math.PI / 4) * body.diameter ** 2 * body.length);
@@ -91,6 +86,17 @@ export function buildNymph(nymph: Nymph): Built<Sinker> {
     ...assumed(nymph.name, mass, body, massSpread),
     ...(nymph.knot === undefined ? [tightKnot] : []),
   ]);
+}
+
+/** The largest bead that leaves room for a body on a hook of a size. @example greatestBead(16) // => 0.0056 */
+export function greatestBead(size: number): Metres {
+  return times(hook(size).shank, greatestBeadPerShank);
+}
+
+/** What to call a nymph that has no name of its own. @example nymphName({ size: 14 }) // => "plain nymph 14" */
+export function nymphName({ size, bead }: Pick<Nymph, "size" | "bead">): string {
+  if (bead === undefined) return `plain nymph ${size}`;
+  return `${bead.material} nymph ${size}, ${inMillimetres(bead.diameter)}`;
 }
 
 /** "tungsten nymph 14: 0.18 g, 2.8 mm bead" in one line. */

@@ -1,0 +1,81 @@
+/** What is right and wrong with a rig that someone has on, at a stop that they describe, under the rules that they state. */
+
+import type { FishWindow } from "../lie/index.js";
+import { type Judgement, type Pieces, standingCautions } from "../setup/index.js";
+import { type Assumption, type Grounds, joinGrounds } from "../sources/index.js";
+import { balanceQuestions } from "./balance.js";
+import { depthQuestions } from "./depth.js";
+import type { CheckStop, Finding, Remedy } from "./finding.js";
+import { presentationQuestions } from "./presentation.js";
+import { type Question, rank } from "./question.js";
+import { type Asked, askAll, remedies } from "./remedy.js";
+import { factsOf, ruleQuestions } from "./rule-facts.js";
+import { judgeRules, type RuleAnswer, type Rules } from "./rules.js";
+import { look } from "./seen.js";
+import { strengthQuestions, usualKnotShare } from "./strength.js";
+import { unstated } from "./unstated.js";
+
+export interface Checked {
+  /** The gravest first. */
+  readonly findings: readonly Finding[];
+  /** One answer for each topic of rules. */
+  readonly rules: readonly RuleAnswer[];
+  readonly judgement: Judgement;
+  readonly window: FishWindow;
+  /** For everyone at the water, whatever the findings. */
+  readonly cautions: readonly string[];
+  readonly grounds: Grounds;
+}
+
+const statedRulesCaution =
+  "Rules were judged as they were stated here, and no further: the local rules and those who enforce them come first.";
+
+/** What every check asks, in the order that findings of one severity stand in. */
+const questions: readonly Question[] = [
+  ...balanceQuestions,
+  ...depthQuestions,
+  ...strengthQuestions,
+  ...presentationQuestions,
+];
+
+/** Findings on a rig in hand, each with the smallest change that answers it, recomputed; and the answer of each stated rule.
+ *  A rule nobody stated is unknown, and said to be. Throws QuantityError for tackle, water or rules that cannot be. */
+export function check(inHand: Pieces, stop: CheckStop, rules?: Rules): Checked {
+  const seen = look(inHand, stop);
+  const answers = judgeRules(rules, factsOf(inHand, stop));
+  const asked = askAll([...ruleQuestions(rules), ...questions], seen);
+  const remedyFor = remedies(seen, asked);
+  const findings = [...asked.flatMap((one) => findingOf(one, remedyFor)), ...unstated(seen, rules)];
+  const judgement = seen.judged();
+  return {
+    findings: findings.sort((a, b) => rank(b.severity) - rank(a.severity)),
+    rules: answers,
+    judgement,
+    window: seen.window,
+    cautions: rules === undefined ? standingCautions : [statedRulesCaution, ...standingCautions.slice(1)],
+    grounds: joinGrounds(stop.column.grounds, judgement.grounds, seen.window.grounds, {
+      relations: ["CommonPractice", "OurAssumption"],
+      assumptions: strengthAssumptions(stop),
+      caveats: [],
+    }),
+  };
+}
+
+function findingOf(one: Asked, remedyFor: (one: Asked) => Remedy): readonly Finding[] {
+  const { reading } = one;
+  if (reading === null || reading.severity === null) return [];
+  const { code, severity, basis, numbers, parameters = [], supply } = reading;
+  const remedy: Remedy = supply === undefined ? remedyFor(one) : { kind: "supply", input: supply };
+  return [{ code, severity, basis, numbers, parameters, remedy }];
+}
+
+function strengthAssumptions({ knotShare, leader }: CheckStop): readonly Assumption[] {
+  const value = `${usualKnotShare} of its strength`;
+  const taken = (name: string): Assumption => ({ name, value, basis: "practice" });
+  return [
+    ...(knotShare === undefined ? [taken("what the knots of the dropper leave")] : []),
+    ...(leader !== undefined && leader.knotShare === undefined
+      ? [taken("what the knot of the leader leaves")]
+      : []),
+  ];
+}
