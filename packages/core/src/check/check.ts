@@ -3,16 +3,14 @@
 import type { FishWindow } from "../lie/index.js";
 import { type Judgement, type Pieces, standingCautions } from "../setup/index.js";
 import { type Assumption, type Grounds, joinGrounds } from "../sources/index.js";
-import { balanceQuestions } from "./balance.js";
-import { depthQuestions } from "./depth.js";
 import type { CheckStop, Finding, Remedy } from "./finding.js";
-import { presentationQuestions } from "./presentation.js";
-import { type Question, rank } from "./question.js";
+import { rank } from "./question.js";
+import { questionsUnder } from "./questions.js";
 import { type Asked, askAll, remedies } from "./remedy.js";
-import { factsOf, ruleQuestions } from "./rule-facts.js";
+import { factsOf } from "./rule-facts.js";
 import { judgeRules, type RuleAnswer, type Rules } from "./rules.js";
 import { look } from "./seen.js";
-import { strengthQuestions, usualKnotShare } from "./strength.js";
+import { usualKnotShare } from "./strength.js";
 import { unstated } from "./unstated.js";
 
 export interface Checked {
@@ -30,20 +28,12 @@ export interface Checked {
 const statedRulesCaution =
   "Rules were judged as they were stated here, and no further: the local rules and those who enforce them come first.";
 
-/** What every check asks, in the order that findings of one severity stand in. */
-const questions: readonly Question[] = [
-  ...balanceQuestions,
-  ...depthQuestions,
-  ...strengthQuestions,
-  ...presentationQuestions,
-];
-
 /** Findings on a rig in hand, each with the smallest change that answers it, recomputed; and the answer of each stated rule.
  *  A rule nobody stated is unknown, and said to be. Throws QuantityError for tackle, water or rules that cannot be. */
 export function check(inHand: Pieces, stop: CheckStop, rules?: Rules): Checked {
   const seen = look(inHand, stop);
   const answers = judgeRules(rules, factsOf(inHand, stop));
-  const asked = askAll([...ruleQuestions(rules), ...questions], seen);
+  const asked = askAll(questionsUnder(rules), seen);
   const remedyFor = remedies(seen, asked);
   const findings = [...asked.flatMap((one) => findingOf(one, remedyFor)), ...unstated(seen, rules)];
   const judgement = seen.judged();
