@@ -22,6 +22,12 @@ const done: Readonly<Record<string, (answer: Body, asked: Body) => readonly numb
     free.sinkers.length * 2 * (3 * 30 + 8),
   ],
   rankSetups: ({ candidates, work }) => [candidates, work.curves, work.drifts - work.settled, work.settled],
+  shiftFlow: ({ gauge, setups }, { method, gauge: sent }) => [
+    method?.pairs?.length ?? 0,
+    method?.by === "section" ? 1 : 0,
+    gauge === undefined || sent.series.form !== "readings" ? 0 : sent.series.readings.length,
+    ...(setups === undefined ? [0, 0, 0, 0] : done.rankSetups!(setups, {})),
+  ],
   weighTakes: () => [1],
   carryFlow: () => [1],
   findDepth: () => [1],

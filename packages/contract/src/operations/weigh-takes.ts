@@ -8,7 +8,7 @@ import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { strict, type Wire } from "../quantity/wire.js";
+import { strict, tag, type Wire } from "../quantity/wire.js";
 import { UnitsSchema } from "../schemas/water.js";
 
 interface Asked extends Wire<Takes> {
@@ -29,11 +29,11 @@ const drifts = z.number().min(0).max(1e8).openapi({ description: "Drifts made wi
 
 const EffortSchema: z.ZodType<Wire<Effort>> = z
   .discriminatedUnion("kind", [
-    strict<Wire<Of<Effort, "time">>>({ kind: z.enum(["time"]), dry: fished, nymph: fished }).openapi(
+    strict<Wire<Of<Effort, "time">>>({ kind: tag("time"), dry: fished, nymph: fished }).openapi(
       "EffortTime",
       { description: "By the clock." },
     ),
-    strict<Of<Effort, "drifts">>({ kind: z.enum(["drifts"]), dry: drifts, nymph: drifts }).openapi(
+    strict<Of<Effort, "drifts">>({ kind: tag("drifts"), dry: drifts, nymph: drifts }).openapi(
       "EffortDrifts",
       { description: "By drifts." },
     ),
@@ -59,8 +59,8 @@ const Request = strict<Asked>({
     .optional()
     .openapi({ description: "Probability at which there is a verdict; 0.9 unless given." }),
   prior: strict<Required<Takes>["prior"]>({
-    dry: z.number().min(0.1).max(1000),
-    nymph: z.number().min(0.1).max(1000),
+    dry: z.number().min(0.1).max(1000).openapi({ description: "Takes on the dry." }),
+    nymph: z.number().min(0.1).max(1000).openapi({ description: "Takes on the nymph." }),
   })
     .openapi("PriorTakes", { description: "Takes that count as seen beforehand." })
     .optional()
@@ -72,19 +72,19 @@ const further = z.number().int().min(0).max(100_000);
 
 const MoreSchema: z.ZodType<Wire<MoreTakes>> = z
   .discriminatedUnion("kind", [
-    strict<Of<MoreTakes, "decided">>({ kind: z.enum(["decided"]) }).openapi("TakesDecided", {
+    strict<Of<MoreTakes, "decided">>({ kind: tag("decided") }).openapi("TakesDecided", {
       description: "There is a verdict.",
     }),
-    strict<Of<MoreTakes, "nothing-seen">>({ kind: z.enum(["nothing-seen"]) }).openapi("NothingSeen", {
+    strict<Of<MoreTakes, "nothing-seen">>({ kind: tag("nothing-seen") }).openapi("NothingSeen", {
       description: "No takes, no rate.",
     }),
     strict<Of<MoreTakes, "beyond">>({
-      kind: z.enum(["beyond"]),
+      kind: tag("beyond"),
       takes: further.openapi({ description: "Even this many would not do." }),
     }).openapi("TakesBeyond", { description: "Too near the ratio to tell by counting." }),
     strict<Wire<Of<MoreTakes, "more">>>({
-      kind: z.enum(["more"]),
-      towards: z.enum(["keep", "cut"]),
+      kind: tag("more"),
+      towards: z.enum(["keep", "cut"]).openapi({ description: "What they would decide for." }),
       takes: further.openapi({ description: "Further takes, on both flies together." }),
       time: quantity("time", "How long they take at the present pace.", "min").optional(),
       drifts: z.number().int().min(0).max(1e13).optional().openapi({ description: "The same in drifts." }),
@@ -99,8 +99,10 @@ type Answered = Omit<WeighedTakes, "grounds">;
 const chance = z.number().min(0).max(1);
 
 const AnswerFields = {
-  verdict: z.enum(["keep", "cut", "too-early"]),
-  text: z.string(),
+  verdict: z.enum(["keep", "cut", "too-early"]).openapi({
+    description: "Keep the dropper, cut it off, or too early to tell.",
+  }),
+  text: z.string().openapi({ description: "The verdict in a sentence." }),
   probability: chance.openapi({ description: "That the true ratio is above the threshold." }),
   observedRatio: z
     .number()
@@ -108,9 +110,9 @@ const AnswerFields = {
     .optional()
     .openapi({ description: "Takes for the effort, dry over nymph; absent where the nymph had none." }),
   ratio: strict<Answered["ratio"]>({
-    median: z.number().min(0),
-    low: z.number().min(0),
-    high: z.number().min(0),
+    median: z.number().min(0).openapi({ description: "As likely above as below." }),
+    low: z.number().min(0).openapi({ description: "Lower end of the interval." }),
+    high: z.number().min(0).openapi({ description: "Upper end of the interval." }),
     within: chance.openapi({ description: "Probability that the true ratio lies from low to high." }),
   }).openapi("TrueRatio", {
     description:

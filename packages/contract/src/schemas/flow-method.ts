@@ -3,7 +3,7 @@
 import { z } from "@hono/zod-openapi";
 import type { Celsius, FlowMethod, Grounds, StopPair } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
-import { type Decoded, type Said, strict, type Wire } from "../quantity/wire.js";
+import { type Decoded, type Said, strict, tag, type Wire } from "../quantity/wire.js";
 import { channelFields } from "./channel.js";
 import { frictionOf, resting, type WireFriction } from "./friction.js";
 import { sectionOf, type WireSection } from "./section.js";
@@ -31,12 +31,12 @@ const MAX_PAIRS = 200;
 
 export const MethodSchema: z.ZodType<WireMethod> = z
   .discriminatedUnion("by", [
-    strict<ByExponents>({ by: z.enum(["published-exponents"]) }).openapi("ByPublishedExponents", {
+    strict<ByExponents>({ by: tag("published-exponents") }).openapi("ByPublishedExponents", {
       description:
         "Powers of discharge with the mean exponents of many stations; their scatter is an assumption.",
     }),
     strict<ByPairs>({
-      by: z.enum(["pairs"]),
+      by: tag("pairs"),
       pairs: z
         .array(
           strict<Wire<StopPair>>({
@@ -51,7 +51,7 @@ export const MethodSchema: z.ZodType<WireMethod> = z
         .openapi({ description: `Two to ${MAX_PAIRS}; the stop itself is one more.` }),
     }).openapi("ByPairs", { description: "Powers fitted to your own notes, with the interval of one more." }),
     strict<BySection>({
-      by: z.enum(["section"]),
+      by: tag("section"),
       section: channelFields.section,
       friction: channelFields.friction,
       slope: channelFields.slope,

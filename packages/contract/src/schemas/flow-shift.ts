@@ -6,7 +6,7 @@ import { momentText } from "../gauge/moment.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { type Strict, strict, type Wire } from "../quantity/wire.js";
+import { type Strict, strict, tag, type Wire } from "../quantity/wire.js";
 import { StreamLengthSchema, StreamSpeedSchema } from "./stream.js";
 
 interface Shifted {
@@ -30,7 +30,7 @@ type NotCarried = Extract<FlowShift, { kind: "not-carried" }>;
 export type WireShift = Wire<Shifted> | Wire<Dry> | Wire<NotCarried> | GaugeSilent;
 
 const ShiftedSchema: Strict<Wire<Shifted>> = strict<Wire<Shifted>>({
-  kind: z.enum(["shifted"]),
+  kind: tag("shifted"),
   depth: StreamLengthSchema.openapi({ description: "At the stop." }),
   surfaceSpeed: StreamSpeedSchema.openapi({ description: "Over the stop." }),
   width: StreamLengthSchema.openapi({
@@ -39,12 +39,12 @@ const ShiftedSchema: Strict<Wire<Shifted>> = strict<Wire<Shifted>>({
 }).openapi("FlowShifted", { description: "The stop at the new discharge." });
 
 const DrySchema = strict<Wire<Dry>>({
-  kind: z.enum(["dry"]),
+  kind: tag("dry"),
   fall: quantity("length", "How far the water falls; more than the depth at the stop.", "m"),
 }).openapi("StopDry", { description: "The water has left the spot." });
 
 const NotCarriedSchema = strict<Wire<NotCarried>>({
-  kind: z.enum(["not-carried"]),
+  kind: tag("not-carried"),
   discharge: quantity("discharge", "The one that the section does not carry.", "m3/s"),
   why: z.enum(["over-capacity", "within-step", "no-slope"]).openapi({
     description: "Beyond the section, inside a step of its capacity, or on a bed that does not fall.",
@@ -54,7 +54,7 @@ const NotCarriedSchema = strict<Wire<NotCarried>>({
 });
 
 const GaugeSilentSchema = strict<GaugeSilent>({
-  kind: z.enum(["gauge-silent"]),
+  kind: tag("gauge-silent"),
   at: z.enum(["measuredAt", "now"]).openapi({ description: "The hour at which it is silent." }),
   why: z
     .enum(["gap", "outside"])

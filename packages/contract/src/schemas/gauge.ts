@@ -6,7 +6,7 @@ import { momentText } from "../gauge/moment.js";
 import { MAX_READINGS, type SentSeries } from "../gauge/series.js";
 import { quantity } from "../quantity/schema.js";
 import { unitsOf } from "../quantity/units.js";
-import { type Strict, strict, type Wire } from "../quantity/wire.js";
+import { type Strict, strict, tag, type Wire } from "../quantity/wire.js";
 
 type Form<F extends SentSeries["form"]> = Wire<Extract<SentSeries, { form: F }>>;
 
@@ -22,7 +22,7 @@ const flow = z.enum(unitsOf("discharge"));
 const text = z.string().min(1).max(MAX_TEXT);
 
 const Readings = strict<Form<"readings">>({
-  form: z.enum(["readings"]),
+  form: tag("readings"),
   readings: z
     .array(
       strict<Form<"readings">["readings"][number]>({
@@ -48,7 +48,7 @@ const Readings = strict<Form<"readings">>({
 }).openapi("GaugeReadings", { description: "Readings as they are." });
 
 const Csv = strict<Form<"csv">>({
-  form: z.enum(["csv"]),
+  form: tag("csv"),
   text: text.openapi({
     description: "RFC 4180 with a header: time, value and, if any, flag. An empty value is missing.",
   }),
@@ -56,7 +56,7 @@ const Csv = strict<Form<"csv">>({
 }).openapi("GaugeCsv", { description: "Readings as plain CSV." });
 
 const Waterml = strict<Form<"waterml2">>({
-  form: z.enum(["waterml2"]),
+  form: tag("waterml2"),
   text: text.openapi({
     description:
       "OGC WaterML 2.0, time-value pairs: one MeasurementTimeseries, wherever it stands in the document.",

@@ -19,7 +19,7 @@ export const GroundSchema: z.ZodType<Ground> = z.enum(["good", "normal", "poor"]
 
 const LevelSchema = z.enum(["beyond", "doubtful", "under", "silent"]).openapi("WadingLevel", {
   description:
-    "beyond a limit; doubtful where some lose their footing; under the limit; silent where the source only says when not to. None is a permission.",
+    "Beyond a limit, doubtful where some lose their footing, under the limit, or silent where the source only says when not to. None is a permission.",
 });
 
 interface WireVerdict extends Wire<Omit<WadingVerdict, "source">> {
