@@ -1,6 +1,5 @@
-/** Random rigs at random stops, faulty more often than not, and rules that fit them or not. Invented. */
+/** Random rigs at random stops, faulty more often than not, and rules that they may break. Invented; the same for the same seed. */
 
-import fc from "fast-check";
 import { waterColumn } from "../column/index.js";
 import type { Pieces } from "../setup/index.js";
 import {
@@ -23,89 +22,96 @@ import {
 import type { CheckStop } from "./index.js";
 import type { Rules } from "./rules.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+export type Case = readonly [Pieces, CheckStop, Rules];
 
-const nymph: fc.Arbitrary<Nymph> = fc
-  .record({
-    size: fc.constantFrom(...hookSizes),
-    mm: fc.option(fc.constantFrom(...beadMillimetres)),
-    material: fc.constantFrom("tungsten", "brass", "glass"),
-    knot: fc.constantFrom("loop", "tight"),
-    lead: fc.boolean(),
-  })
-  .map(({ size, mm, material, knot, lead }) => {
-    const fits = mm !== null && millimetres(mm) <= greatestBead(size);
-    const bead = fits ? { bead: { diameter: millimetres(mm), material } } : {};
-    const wire = { diameter: millimetres(0.3), turns: 8, material: "lead" } as const;
-    return { size, ...bead, knot, name: nymphName({ size, ...bead }), ...(lead ? { underbody: wire } : {}) };
-  });
+export function randomCases(seed: number, count: number): readonly Case[] {
+  const dice = diceOf(seed);
+  return Array.from({ length: count }, () => [piecesBy(dice), stopBy(dice), rulesBy(dice)]);
+}
 
-export const anyPieces: fc.Arbitrary<Pieces> = fc
-  .record({
-    size: fc.constantFrom(...hookSizes),
-    style: fc.constantFrom("foam", "yarn", "hair", "hackle", "low-profile"),
-    nymph,
-    material: fc.constantFrom("nylon", "fluorocarbon"),
-    x: fc.integer({ min: 0, max: 8 }),
-    dropper: fc.integer({ min: 15, max: 150 }),
-  })
-  .map(({ size, style, nymph, material, x, dropper }) => ({
+export function randomRules(seed: number): Rules {
+  return rulesBy(diceOf(seed));
+}
+
+interface Dice {
+  readonly between: (least: number, greatest: number) => number;
+  readonly one: <T>(of: readonly T[]) => T;
+}
+
+/** A linear congruential generator, Numerical Recipes (from memory): good enough to pick cases by. */
+function diceOf(seed: number): Dice {
+  let state = seed >>> 0;
+  const next = (): number => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return state / 2 ** 32;
+  };
+  for (let i = 0; i < 8; i++) next();
+  return {
+    between: (least, greatest) => least + next() * (greatest - least),
+    one: (of) => of[Math.floor(next() * of.length)]!,
+  };
+}
+
+function nymphBy({ one }: Dice): Nymph {
+  const size = one(hookSizes);
+  const mm = one([...beadMillimetres, 0]);
+  const material = one(["tungsten", "brass", "glass"] as const);
+  const fits = mm > 0 && millimetres(mm) <= greatestBead(size);
+  const bead = fits ? { bead: { diameter: millimetres(mm), material } } : {};
+  const wire = { underbody: { diameter: millimetres(0.3), turns: 8, material: "lead" } } as const;
+  const knot = one(["loop", "tight"] as const);
+  return { name: nymphName({ size, ...bead }), size, ...bead, knot, ...(one([true, false]) ? wire : {}) };
+}
+
+function piecesBy(dice: Dice): Pieces {
+  const { one, between } = dice;
+  const size = one(hookSizes);
+  const style = one(["foam", "yarn", "hair", "hackle", "low-profile"] as const);
+  return {
     dry: { name: `${style} dry ${size}`, size, style },
-    nymph,
-    tippet: { material, diameter: tippetDiameter(x) },
-    dropper: metres(dropper / 100),
-  }));
-
-export const anyStop: fc.Arbitrary<CheckStop> = fc
-  .record({
-    depth: between(0.3, 2),
-    speed: between(0.1, 1.5),
-    bed: fc.constantFrom("sand", "pebble", "cobble", "boulder"),
-    temperature: between(4, 22),
-    surface: fc.constantFrom("glassy", "rippled", "broken"),
-    run: between(2, 12),
-    leader: between(8, 40),
-    across: fc.integer({ min: -10, max: 10 }),
-    gradient: fc.integer({ min: -4, max: 4 }),
-    slack: between(0, 2),
-    lane: between(-0.4, 0.4),
-  })
-  .map((given) => ({
-    column: waterColumn({
-      depth: metres(given.depth),
-      surfaceSpeed: metresPerSecond(given.speed),
-      bed: given.bed,
-      temperature: celsius(given.temperature),
-    }),
-    surface: given.surface,
-    runLength: metres(given.run),
-    lie: { holdingHeight: metres(given.depth / 4) },
-    leader: { breakingForce: newtons(given.leader) },
-    cast: {
-      sinkerDownstream: metres(given.across / 100),
-      sinkerAcross: metres(given.across / 100),
-      laneGradient: perSecond(given.gradient / 10),
+    nymph: nymphBy(dice),
+    tippet: {
+      material: one(["nylon", "fluorocarbon"] as const),
+      diameter: tippetDiameter(Math.floor(between(0, 9))),
     },
-    slack: metres(0.05 + given.slack),
-    laneDifference: metresPerSecond(given.lane),
-  }));
+    dropper: metres(Math.round(between(15, 150)) / 100),
+  };
+}
 
-/** Rules of an invented water that a rig may break: at most so much weight, and lead or not. */
-export const anyRules: fc.Arbitrary<Rules> = fc
-  .record({
-    most: fc.constantFrom(0, 1e-4, 3e-4, 1e-2),
-    lead: fc.boolean(),
-    flies: fc.constantFrom(1, 2),
-    barbless: fc.boolean(),
-  })
-  .map(({ most, lead, flies, barbless }) => ({
+function stopBy({ one, between }: Dice): CheckStop {
+  const depth = between(0.3, 2);
+  return {
+    column: waterColumn({
+      depth: metres(depth),
+      surfaceSpeed: metresPerSecond(between(0.1, 1.5)),
+      bed: one(["sand", "pebble", "cobble", "boulder"] as const),
+      temperature: celsius(between(4, 22)),
+    }),
+    surface: one(["glassy", "rippled", "broken"] as const),
+    runLength: metres(between(2, 12)),
+    lie: { holdingHeight: metres(depth / 4) },
+    leader: { breakingForce: newtons(between(8, 40)) },
+    cast: {
+      sinkerDownstream: metres(between(-0.1, 0.05)),
+      sinkerAcross: metres(between(-0.1, 0.1)),
+      laneGradient: perSecond(between(-0.4, 0.4)),
+    },
+    slack: metres(between(0.05, 2)),
+    laneDifference: metresPerSecond(between(-0.4, 0.4)),
+  };
+}
+
+/** At most so much weight, lead or not, one fly or two, barbless or not. */
+function rulesBy({ one }: Dice): Rules {
+  return {
     version: 1,
-    place: "Larkspur Bend, invented",
+    place: "Larkspur Bend (invented)",
     statedBy: "the demo",
     clauses: [
-      { topic: "added-weight", id: "w", most: kilograms(most) },
-      { topic: "lead", id: "l", allowed: lead },
-      { topic: "flies", id: "f", most: flies },
-      { topic: "barbless", id: "b", required: barbless },
+      { topic: "added-weight", id: "w", most: kilograms(one([0, 1e-4, 3e-4, 1e-2])) },
+      { topic: "lead", id: "l", allowed: one([true, false]) },
+      { topic: "flies", id: "f", most: one([1, 2]) },
+      { topic: "barbless", id: "b", required: one([true, false]) },
     ],
-  }));
+  };
+}

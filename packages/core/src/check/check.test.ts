@@ -4,7 +4,7 @@ import { waterColumn } from "../column/index.js";
 import { rankSetups } from "../setup/index.js";
 import { generalBox } from "../tackle/index.js";
 import { celsius, metres, metresPerSecond, newtons } from "../units/index.js";
-import { anyPieces, anyRules, anyStop } from "./check.fixture.js";
+import { randomCases } from "./check.fixture.js";
 import { demoRules, findingExamples, sound } from "./examples.fixture.js";
 import {
   check,
@@ -95,8 +95,7 @@ test("the gravest stand first, and the cautions are always there", () => {
 
 describe("remedies", () => {
   test("made, remove the finding or lower it, and break no stated rule", () => {
-    const cases = fc.sample(fc.tuple(anyPieces, anyStop, anyRules), { seed: 11, numRuns: 12 });
-    const { faults, made } = faultsOfRemedies(cases);
+    const { faults, made } = faultsOfRemedies(randomCases(11, 12));
     expect(faults).toEqual([]);
     expect(made).toBeGreaterThan(30);
   });
