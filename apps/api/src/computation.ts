@@ -28,8 +28,8 @@ export type Prepared =
       readonly hash: string;
       /** Units of work that it asks for. */
       readonly work: number;
-      /** Computes the answer. Throws what `problemOf` tells from a failure of ours. */
-      readonly run: () => object;
+      /** Computes the answer, with its equations where it has some and they are asked for. Throws what `problemOf` tells from a failure of ours. */
+      readonly run: (explained?: boolean) => object;
     };
 
 export function computation<Input, Result, A extends object>(
@@ -48,13 +48,11 @@ async function prepare<Input, Result, A extends object>(
   if (!decoding.ok) return decoding;
   const { input, units, wire, work } = decoding.body;
   const hash = await digest(`${operation.id} ${ENGINE_VERSION} ${CONTRACT_VERSION} ${canonical(wire)}`);
-  const run = (): object => {
-    const { answer, grounds } = operation.encode(
-      within(() => call(input), operation.places),
-      units,
-      input,
-    );
-    const body = { ...answer, ...footingOf(grounds, units, hash) };
+  const run = (explained = false): object => {
+    const result = within(() => call(input), operation.places);
+    const { answer, grounds } = operation.encode(result, units, input);
+    const steps = explained ? operation.explain?.(result, input) : undefined;
+    const body = { ...answer, ...(steps && { steps }), ...footingOf(grounds, units, hash) };
     const bad = nonFinite(body);
     if (bad === undefined) return body;
     throw new Error(`${operation.id} would answer a number that is not finite at ${bad}`);

@@ -1,6 +1,6 @@
 /** What every computation does between request and response. */
 
-import { MAX_BODY_BYTES } from "@plumbdrift/contract";
+import { EXPLAIN, MAX_BODY_BYTES } from "@plumbdrift/contract";
 import type { Handler, MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { answer } from "./caching.js";
@@ -19,10 +19,11 @@ export function limitedTo(bytes: number): MiddlewareHandler {
 export const limited: MiddlewareHandler = limitedTo(MAX_BODY_BYTES);
 
 /** The handler of a computation, for POST and for QUERY (RFC 10008) alike. */
-export function compute({ prepare }: Computation): Handler {
+export function compute({ described, prepare }: Computation): Handler {
+  const parameters = described.explain === undefined ? {} : EXPLAIN;
   return async (c) => {
     c.header("Accept-Query", "application/json");
-    const stray = strayQuery(c, {});
+    const stray = strayQuery(c, parameters);
     if (stray) return stray;
     if (sentAs(c) !== "json") {
       return refuse(
@@ -34,6 +35,9 @@ export function compute({ prepare }: Computation): Handler {
     const sent = parsed(await c.req.text());
     if (!sent.ok) return refuse(c, "malformed-json", sent.detail);
     const prepared = await prepare(sent.value);
-    return prepared.ok ? answer(c, prepared) : send(c, prepared.problem);
+    if (!prepared.ok) return send(c, prepared.problem);
+    const { hash, run } = prepared;
+    const explained = c.req.query("explain") !== undefined;
+    return answer(c, { hash: explained ? `${hash}-steps` : hash, run: () => run(explained) });
   };
 }

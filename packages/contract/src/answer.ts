@@ -2,6 +2,7 @@
 
 import { z } from "@hono/zod-openapi";
 import type { Assumption, Caveat, Grounds } from "@plumbdrift/core";
+import { StepsSchema } from "./explain.js";
 import type { Units } from "./quantity/units.js";
 import { plain, strict } from "./quantity/wire.js";
 import { UnitsSchema } from "./schemas/water.js";
@@ -19,10 +20,11 @@ interface WireCaveat extends Omit<Caveat, "relation"> {
   readonly relation: string;
 }
 
-/** The two fields that end every answer. */
+/** The fields that end every answer; steps where they are asked for. */
 export interface Footing {
   readonly meta: Meta;
   readonly caveats: readonly WireCaveat[];
+  readonly steps?: z.output<typeof StepsSchema> | undefined;
 }
 
 const AssumptionSchema = strict<Assumption>({
@@ -57,8 +59,13 @@ const MetaSchema = strict<Meta>({
     .openapi({ description: "Hash of the request as it was understood, and of the engine." }),
 }).openapi("Meta", { description: "What an answer rests on." });
 
-export const footing: { readonly [K in keyof Footing]: z.ZodType<Footing[K]> } = {
+type FootingFields = Omit<{ readonly [K in keyof Footing]-?: z.ZodType<Footing[K]> }, "steps"> & {
+  readonly steps: z.ZodOptional<typeof StepsSchema>;
+};
+
+export const footing: FootingFields = {
   meta: MetaSchema,
+  steps: StepsSchema.optional(),
   caveats: z.array(CaveatSchema).openapi({ description: "Relations used outside their published range." }),
 };
 

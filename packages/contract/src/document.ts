@@ -1,6 +1,6 @@
 /** The OpenAPI 3.1 document, made from the operations and the table of problems. */
 
-import { OpenAPIHono, type z } from "@hono/zod-openapi";
+import { OpenAPIHono, z } from "@hono/zod-openapi";
 import type {
   ExamplesObject,
   HeaderObject,
@@ -21,6 +21,7 @@ import {
 import type { Described } from "./operation.js";
 import { WindowSchema } from "./operations/drift-rig.js";
 import { operations } from "./operations/index.js";
+import { EXPLAIN } from "./parameters.js";
 import { type ProblemCode, ProblemSchema, problemCodes, problemKinds } from "./problems.js";
 import { quantitySchemas } from "./quantity/schema.js";
 import { HoldTargetSchema } from "./schemas/held.js";
@@ -98,16 +99,24 @@ function registerProblems(registry: Registry): void {
   }
 }
 
+const explainQuery = z.strictObject({
+  explain: z
+    .enum(EXPLAIN.explain as [string, ...string[]])
+    .optional()
+    .openapi({ description: "Adds `steps`: the chain of equations with their numbers." }),
+});
+
 function registerOperation(registry: Registry, described: Described): void {
-  const { id, path, summary, description, request, response, examples } = described;
+  const { id, path, summary, description, request, response, examples, explain } = described;
   registry.registerPath({
     method: "post",
     path,
     operationId: id,
     tags: ["compute"],
     summary,
-    description,
+    description: explain === undefined ? `${description} It has no steps to explain.` : description,
     request: {
+      ...(explain === undefined ? {} : { query: explainQuery }),
       body: {
         required: true,
         content: { "application/json": { schema: request, examples: { ...examples } } },

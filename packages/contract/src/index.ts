@@ -9,7 +9,7 @@ export { MAX_ERRORS } from "./field-errors.js";
 export { BATCH, MAX_BODY_BYTES, STREAM } from "./limits.js";
 export type { Answer, Described, Example, Operation, Understood } from "./operation.js";
 export * from "./operations/index.js";
-export { type Parameters, parameterErrors } from "./parameters.js";
+export { EXPLAIN, type Parameters, parameterErrors } from "./parameters.js";
 export {
   type Problem,
   type ProblemCode,

@@ -4,6 +4,7 @@ import type { z } from "@hono/zod-openapi";
 import type { Grounds } from "@plumbdrift/core";
 import type { Footing } from "./answer.js";
 import { type Cost, type Counted, workOf } from "./cost.js";
+import type { Step } from "./explain.js";
 import { type Decoding, decodeBody } from "./quantity/decode.js";
 import type { Units } from "./quantity/units.js";
 import type { Decoded } from "./quantity/wire.js";
@@ -30,6 +31,7 @@ export interface Described {
   readonly response: z.ZodType;
   readonly examples: Readonly<Record<string, Example>>;
   readonly cost: Cost;
+  readonly explain?: unknown;
   /** Where the body says the quantities that the core names; those of a body with water unless given. */
   readonly places?: Places;
 }
@@ -38,6 +40,8 @@ export interface Operation<Input, Result, A> extends Described {
   /** From a body of unknown shape to what the engine takes. */
   readonly decode: (body: unknown) => Decoding<Understood<Input>>;
   readonly encode: (result: Result, units: Units, input: Input) => Answer<A>;
+  /** The chain of equations behind a result; absent where there is none. */
+  readonly explain?: (result: Result, input: Input) => readonly Step[];
 }
 
 export interface Understood<Input> {
@@ -51,12 +55,13 @@ export interface Understood<Input> {
 
 /** Puts an operation together. Its cost is counted before `toInput`, which may throw the core's QuantityError or a RefusedError. */
 export function operation<W extends { readonly units?: Units | undefined }, Input, Result, A>(
-  described: Omit<Described, "cost"> & {
+  described: Omit<Described, "cost" | "explain"> & {
     readonly request: z.ZodType<W>;
     readonly response: z.ZodType<A & Footing>;
     readonly cost: Cost<Counted<W>>;
     readonly toInput: (body: Decoded<W>) => Input;
     readonly encode: (result: Result, units: Units, input: Input) => Answer<A>;
+    readonly explain?: (result: Result, input: Input) => readonly Step[];
   },
 ): Operation<Input, Result, A> {
   const { toInput, ...rest } = described;

@@ -7,6 +7,9 @@ import { nearest } from "./spelling.js";
 /** The values that each parameter of a path may have. */
 export type Parameters = Readonly<Record<string, readonly string[]>>;
 
+/** The parameters of a computation that can say its equations, and their values. */
+export const EXPLAIN: { readonly explain: readonly string[] } = { explain: ["steps"] };
+
 /** Parameters and values that a path does not know, at most twenty. */
 export function parameterErrors(
   sent: Iterable<readonly [string, string]>,

@@ -12,6 +12,7 @@ import {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { carryExamples } from "../examples-channel.js";
+import { shearSteps, uniformSteps } from "../explanations/channel.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
@@ -116,4 +117,8 @@ export const carryFlow: Operation<Input, Carried, Wire<Carried>> = operation<
     answer: encode(strict<Wire<Carried>>(AnswerFields), carried, system),
     grounds: joinGrounds(grounds, waterGrounds),
   }),
+  explain: ({ discharge, geometry, shear }, { section, friction, slope, depth, water: { density } }) => [
+    ...uniformSteps({ flow: { section, discharge }, depth, friction, slope }),
+    ...shearSteps(shear.mean, shear.shearVelocity, { density, slope, radius: geometry.hydraulicRadius }),
+  ],
 });

@@ -4,6 +4,7 @@ import { z } from "@hono/zod-openapi";
 import type { CubicMetresPerSecond, DepthsFor, Metres, NormalDepth } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { depthExamples } from "../examples-channel.js";
+import { criticalSteps, uniformSteps } from "../explanations/channel.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantitySchemas as q, quantity } from "../quantity/schema.js";
@@ -116,4 +117,12 @@ export const findDepth: Operation<Input, Depths, Wire<Depths>> = operation<
     answer: encode(strict<Wire<Depths>>(AnswerFields), depths, system),
     grounds,
   }),
+  explain: ({ normal, critical }, { section, discharge, friction, slope, coefficients }) => {
+    const flow = { section, discharge, ...coefficients };
+    const flows = normal.kind === "found" ? normal.flows : [];
+    return [
+      ...flows.flatMap(({ depth }, i) => uniformSteps({ flow, depth, friction, slope, mark: String(i + 1) })),
+      ...(critical.kind === "found" ? criticalSteps(flow, critical.depth) : []),
+    ];
+  },
 });

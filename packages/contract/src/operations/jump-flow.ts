@@ -11,6 +11,7 @@ import {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { jumpExamples } from "../examples-channel.js";
+import { jumpSteps } from "../explanations/channel.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
@@ -102,4 +103,5 @@ export const jumpFlow: Operation<Input, HydraulicJump, Answered> = operation<
     answer: { jump: encode(AnswerFields.jump, jump, system) },
     grounds: joinGrounds(resting("Chow1959"), grounds),
   }),
+  explain: (jump, { flow, before, water: { density } }) => jumpSteps(jump, { flow, before, density }),
 });

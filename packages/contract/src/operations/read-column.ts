@@ -13,6 +13,7 @@ import {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { columnExamples } from "../examples.js";
+import { columnSteps } from "../explanations/column.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
@@ -92,4 +93,5 @@ export const readColumn: Operation<Input, Column, Answered> = operation<Asked, I
     });
     return { answer: { column: columnOf(column, units), speeds }, grounds: column.grounds };
   },
+  explain: (column, { observation }) => columnSteps(column, observation),
 });

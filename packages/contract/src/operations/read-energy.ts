@@ -11,6 +11,7 @@ import type {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { energyExamples } from "../examples-channel.js";
+import { energySteps, stateSteps } from "../explanations/channel.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantitySchemas as q, quantity } from "../quantity/schema.js";
@@ -126,4 +127,5 @@ export const readEnergy: Operation<Input, Energy, Wire<Energy>> = operation<
     answer: encode(strict<Wire<Energy>>(AnswerFields), energy, system),
     grounds: resting("Chow1959"),
   }),
+  explain: (_energy, { flow, depth }) => [...stateSteps({ flow, depth }), ...energySteps({ flow, depth })],
 });

@@ -9,6 +9,7 @@ import {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { rigExamples } from "../examples.js";
+import { settledSteps } from "../explanations/rig.js";
 import { type Operation, operation } from "../operation.js";
 import type { Units } from "../quantity/units.js";
 import { strict } from "../quantity/wire.js";
@@ -63,4 +64,5 @@ export const settleRig: Operation<Input, Settled, Answered> = operation<Asked, I
     answer: { settled: settledOf(settled, units) },
     grounds: joinGrounds(grounds, settled.grounds),
   }),
+  explain: (settled, { rig, observation }) => settledSteps(settled, rig, observation),
 });

@@ -135,6 +135,11 @@ export function unitsOf<D extends Dimension>(dimension: D): readonly Unit<D>[] {
   return Object.keys(dimensions[dimension]) as Unit<D>[];
 }
 
+/** The unit of a dimension that a value in SI is in. */
+export function siUnit(dimension: Dimension): Unit {
+  return unitsOf(dimension).find((unit) => toSi(dimension, 1, unit) === 1 && toSi(dimension, 0, unit) === 0)!;
+}
+
 /** The dimension a unit belongs to, or nothing for a symbol we do not know. */
 export function dimensionOf(unit: unknown): Dimension | undefined {
   const found = Object.entries(dimensions).find(([, units]) => Object.hasOwn(units, String(unit)));

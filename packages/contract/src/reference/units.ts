@@ -1,7 +1,7 @@
 /** The units that a quantity may say, and what each is in SI. */
 
 import { z } from "@hono/zod-openapi";
-import { type Dimension, dimensions, toSi, type Unit, unitsOf } from "../quantity/units.js";
+import { type Dimension, dimensions, siUnit, toSi, type Unit, unitsOf } from "../quantity/units.js";
 import { plain, type Strict, strict } from "../quantity/wire.js";
 
 interface ExplainedUnit {
@@ -91,6 +91,6 @@ export function explainedDimensions(): readonly ExplainedDimension[] {
       const zero = toSi(dimension, 0, unit);
       return { unit, inSi: definitions[unit], factor: toSi(dimension, 1, unit) - zero, zero };
     });
-    return { dimension, si: units.find(({ inSi }) => inSi === "value")!.unit, units };
+    return { dimension, si: siUnit(dimension), units };
   });
 }
