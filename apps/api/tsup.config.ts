@@ -7,7 +7,7 @@ const bundled: Options = { format: "esm", target: "es2022", noExternal: [/./] };
 const config: ReturnType<typeof defineConfig> = defineConfig([
   {
     ...bundled,
-    entry: ["src/app.ts", "src/node.ts", "src/demo.ts"],
+    entry: ["src/app.ts", "src/service/service.ts", "src/node.ts", "src/node/make-key.ts", "src/demo.ts"],
     clean: true,
     esbuildPlugins: [renderedOnce, oneLanguage],
   },

@@ -117,6 +117,10 @@ describe("the service", () => {
     expect((await ask("/healthz")).body.engine).toBe(core.version);
   });
 
+  test("says that it computes what was published", async () => {
+    expect((await ask("/readyz")).body.checks).toHaveLength(3);
+  });
+
   test("serves the document once built, and 304 to who has it", async () => {
     const first = await ask("/openapi.json");
     const etag = first.headers.get("etag") ?? "";

@@ -4,10 +4,11 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
 import { fileURLToPath } from "node:url";
 import { operations } from "@plumbdrift/contract";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { exampleOf } from "./api.js";
 
 const entry = fileURLToPath(new URL("../../apps/api/dist/node.js", import.meta.url));
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 }); // processes start slowly on a busy machine
 const path = operations[0]?.path ?? "";
 
 let server: ChildProcess;

@@ -1,27 +1,30 @@
 /** The HTTP API, independent of the host that serves it: no `node:` import, no state, no clock. */
 
 import * as contract from "@plumbdrift/contract";
-import { type Context, Hono } from "hono";
+import { type Context, Hono, type MiddlewareHandler } from "hono";
 import { methodNotAllowed } from "hono/method-not-allowed";
 import { batch, limitedBatch } from "./batch.js";
 import { compute, limited } from "./compute.js";
 import { serveDocument } from "./document.js";
 import { computations, type Engine, engine } from "./engine.js";
+import { ready } from "./ready.js";
 import { lookUp, routeOf } from "./reference.js";
 import { failed, refuse } from "./refuse.js";
 
 export { type Engine, engine };
 
-/** The app with every route. Tests may give it an engine that breaks. */
-export function createApp(given: Engine = engine): Hono {
+/** The app with every route, and what stands around all of them. Tests may give it an engine that breaks. */
+export function createApp(given: Engine = engine, around: readonly MiddlewareHandler[] = []): Hono {
   const app = new Hono();
   app.onError((error, c) => failed(c, error));
   app.notFound((c) => unknownPath(c, app));
+  for (const middleware of around) app.use(middleware);
   app.use(methodNotAllowed({ app, onMethodNotAllowed: wrongMethod }));
 
   app.get("/healthz", (c) =>
     c.json({ status: "ok", engine: contract.ENGINE_VERSION, contract: contract.CONTRACT_VERSION }),
   );
+  app.get("/readyz", ready(given));
   app.get("/openapi.json", serveDocument());
   for (const reference of contract.references) app.get(routeOf(reference.path), lookUp(reference));
   const bound = computations(given);

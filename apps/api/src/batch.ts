@@ -1,12 +1,13 @@
 /** Many computations in one call, from a list to a list or from lines to lines. */
 
-import { BATCH, type BatchResult, itemsOf, problem, STREAM } from "@plumbdrift/contract";
+import { BATCH, type BatchResult, itemsOf, problem, STREAM, WORK_PER_CALL } from "@plumbdrift/contract";
 import type { Context, Handler, MiddlewareHandler } from "hono";
 import { accepts } from "hono/accepts";
+import { type Call, charge } from "./call.js";
 import type { Computation } from "./computation.js";
 import { limitedTo } from "./compute.js";
 import { type Reader, readerOf, type Understood } from "./items.js";
-import { problemFor, refuse, strayQuery } from "./refuse.js";
+import { problemFor, refuse, send, strayQuery } from "./refuse.js";
 import { LINES, linesOf, parsed, sentAs } from "./sent.js";
 
 const whole = limitedTo(BATCH.bytes);
@@ -30,7 +31,7 @@ export function batch(bound: readonly Computation[]): Handler {
       return refuse(c, "not-acceptable", `This is answered as ${answered.join(" or ")}.`);
     }
     if (sent === "lines")
-      return streamed(c, ofLines(read, linesOf(c.req.raw.body ?? empty(), STREAM.lineBytes)));
+      return streamed(c, ofLines(read, linesOf(c.req.raw.body ?? empty(), STREAM.lineBytes), c.get("call")));
     return ofList(c, read, wanted);
   };
 }
@@ -47,9 +48,12 @@ async function ofList(c: Context, read: Reader, wanted: string): Promise<Respons
   const items = await Promise.all(decoding.body.map((item, index) => read(item, index)));
   const work = items.reduce((sum, item) => sum + (item.ok ? item.work : 0), 0);
   if (work > BATCH.work) return refuse(c, "over-budget", overBatch(work, BATCH.work), [faultOf(work)]);
-  if (wanted === LINES) return streamed(c, computed(items));
+  const refused = await charge(c, Math.max(work, WORK_PER_CALL));
+  if (refused !== undefined) return send(c, refused);
+  const call = c.get("call");
+  if (wanted === LINES) return streamed(c, computed(items, call));
   const results: BatchResult[] = [];
-  for await (const result of computed(items)) results.push(result);
+  for await (const result of computed(items, call)) results.push(result);
   c.header("Cache-Control", "no-store");
   return c.json({ items: results });
 }
@@ -69,10 +73,13 @@ function faultOf(work: number): { path: string; expected: string; received: stri
 /** Work after which others get their turn. */
 const WORK_AT_A_STRETCH = 200_000;
 
-async function* computed(items: Iterable<Understood>): AsyncGenerator<BatchResult, void, undefined> {
+async function* computed(
+  items: Iterable<Understood>,
+  call: Call | undefined,
+): AsyncGenerator<BatchResult, void, undefined> {
   let stretch = 0;
   for (const item of items) {
-    yield resultOf(item);
+    yield resultOf(item, call);
     stretch += item.ok ? item.work : 0;
     if (stretch < WORK_AT_A_STRETCH) continue;
     stretch = 0;
@@ -80,12 +87,12 @@ async function* computed(items: Iterable<Understood>): AsyncGenerator<BatchResul
   }
 }
 
-function resultOf(item: Understood): BatchResult {
+function resultOf(item: Understood, call: Call | undefined): BatchResult {
   if (!item.ok) return { ...item.place, status: item.problem.status, problem: item.problem };
   try {
     return { ...item.place, status: 200, result: item.run() };
   } catch (error) {
-    const said = problemFor(error);
+    const said = problemFor(error, call);
     return { ...item.place, status: said.status, problem: said };
   }
 }
@@ -94,6 +101,7 @@ function resultOf(item: Understood): BatchResult {
 async function* ofLines(
   read: Reader,
   lines: ReturnType<typeof linesOf>,
+  call: Call | undefined,
 ): AsyncGenerator<BatchResult, void, undefined> {
   let number = 0;
   let index = 0;
@@ -109,7 +117,12 @@ async function* ofLines(
       yield { index, status: said.status, problem: said };
       return;
     }
-    yield resultOf(item);
+    const refused = await call?.charge(work);
+    if (refused !== undefined) {
+      yield { index, status: refused.status, problem: refused };
+      return;
+    }
+    yield resultOf(item, call);
     index++;
   }
 }

@@ -1,17 +1,22 @@
 /** An answer is named by what was asked and who computes, so that whoever has it is spared, and spares, the computing. */
 
 import type { Context } from "hono";
+import { charge } from "./call.js";
+import { send } from "./refuse.js";
 
 /** A release names its answers anew, so none is kept for ever: this is how long an old one may still be served. */
 const SECONDS_FRESH = 3600;
 
-/** Answers with what `run` computes, or 304 before computing to who names it. */
-export function answer(
+/** Answers with what `run` computes, or 304 before computing, and before its work is charged, to who names it. */
+export async function answer(
   c: Context,
-  { hash, run }: { readonly hash: string; readonly run: () => object },
-): Response {
+  { hash, work, run }: { readonly hash: string; readonly work: number; readonly run: () => object },
+): Promise<Response> {
   const etag = `"${hash}"`;
-  const body = names(c.req.header("if-none-match"), etag) ? undefined : run();
+  const known = names(c.req.header("if-none-match"), etag);
+  const refused = known ? undefined : await charge(c, work);
+  if (refused !== undefined) return send(c, refused);
+  const body = known ? undefined : run();
   c.header("ETag", etag);
   c.header("Cache-Control", `${readers(c)}, max-age=${SECONDS_FRESH}`);
   return body === undefined ? c.body(null, 304) : c.json(body);

@@ -1,22 +1,54 @@
-/** Serves the API from Node on PORT, 8787 unless it is set. Stops gracefully on SIGTERM and SIGINT. */
-import { serve } from "@hono/node-server";
-import { app } from "./app.js";
+/** Serves the API from Node, as environment variables say (docs/operation.md). Stops gracefully on SIGTERM and SIGINT. */
+import { getConnInfo } from "@hono/node-server/conninfo";
+import { createHttpServer } from "./node/server.js";
+import { stopper } from "./node/stop.js";
+import { type Config, readConfig } from "./service/config.js";
+import { createService } from "./service/service.js";
 
-const wanted = Number(process.env.PORT || 8787);
-if (!Number.isInteger(wanted) || wanted < 0 || wanted > 65_535) {
-  console.error(`PORT must be a whole number from 0 to 65535, got ${process.env.PORT}`);
+const reading = readConfig(process.env);
+if (!reading.ok) {
+  for (const mistake of reading.mistakes) console.error(mistake);
   process.exit(1);
 }
-
-const server = serve({ fetch: app.fetch, port: wanted }, ({ port }) => {
-  console.log(`Plumbdrift listens on http://localhost:${port}`);
+const { config } = reading;
+const telemetry = await tracing(config);
+const service = createService(config, {
+  now: () => performance.timeOrigin + performance.now(),
+  log: (line) => void process.stdout.write(`${line}\n`),
+  address: (c) => getConnInfo(c).remote.address ?? "",
+  around: telemetry.around,
 });
 
+const server = createHttpServer(service.fetch, config.requestSeconds);
+const { stop } = stopper(server);
 server.on("error", (error) => {
-  console.error(`cannot listen on port ${wanted}: ${error.message}`);
+  console.error(`cannot listen on ${config.host} port ${config.port}: ${error.message}`);
   process.exit(1);
+});
+server.listen(config.port, config.host, () => {
+  const address = server.address();
+  const port = typeof address === "object" ? address?.port : config.port;
+  console.log(`Plumbdrift listens on http://${named(config.host)}:${port}`);
 });
 
 for (const signal of ["SIGTERM", "SIGINT"] as const) {
-  process.once(signal, () => server.close(() => process.exit(0)));
+  process.once(signal, async () => {
+    const whole = await stop(config.stopSeconds);
+    await telemetry.flush();
+    if (!whole) console.error(`requests were still in flight after ${config.stopSeconds} s`);
+    process.exit(whole ? 0 : 1);
+  });
+}
+
+/** Only who asks for traces loads what makes them. */
+async function tracing({
+  telemetry: endpoint,
+}: Config): ReturnType<typeof import("./node/telemetry.js")["tracing"]> {
+  if (endpoint === undefined) return { around: [], flush: async () => {} };
+  return (await import("./node/telemetry.js")).tracing();
+}
+
+function named(host: string): string {
+  if (/^(127\.0\.0\.1|::1|localhost)$/.test(host)) return "localhost";
+  return host.includes(":") ? `[${host}]` : host;
 }

@@ -1,6 +1,6 @@
 /** Serves what can be looked up. */
 
-import { CONTRACT_VERSION, ENGINE_VERSION, meant, type Reference } from "@plumbdrift/contract";
+import { CONTRACT_VERSION, ENGINE_VERSION, meant, type Reference, WORK_PER_CALL } from "@plumbdrift/contract";
 import type { Context, Handler } from "hono";
 import { answer } from "./caching.js";
 import { refuse, strayQuery } from "./refuse.js";
@@ -18,7 +18,11 @@ export function lookUp({ read, keyed }: Reference): Handler {
     const key = keyed === undefined ? "" : String(Object.values(c.req.param())[0]);
     const found = read(key);
     if (found !== undefined)
-      return answer(c, { hash: `${ENGINE_VERSION}-${CONTRACT_VERSION}`, run: () => found });
+      return answer(c, {
+        hash: `${ENGINE_VERSION}-${CONTRACT_VERSION}`,
+        work: WORK_PER_CALL,
+        run: () => found,
+      });
     return unknownKey(c, key, keyed);
   };
 }

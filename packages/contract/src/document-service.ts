@@ -13,6 +13,37 @@ const HealthSchema = z
   })
   .openapi("Health", { description: "It is up, and what it is." });
 
+/** That a host computes what others have published. */
+export interface Ready {
+  readonly status: "ready";
+  readonly engine: string;
+  readonly checks: readonly {
+    readonly operation: string;
+    readonly source: string;
+    readonly published: string;
+    readonly computed: string;
+  }[];
+}
+
+const ReadySchema: z.ZodType<Ready> = z
+  .strictObject({
+    status: z.enum(["ready"]).openapi({ description: "It computes what was published." }),
+    engine: z.string().openapi({ description: "Version of the engine that computes." }),
+    checks: z
+      .array(
+        z
+          .strictObject({
+            operation: z.string().openapi({ description: "Which operation computed it." }),
+            source: z.string().openapi({ description: "Who published the value." }),
+            published: z.string().openapi({ description: "The value as printed, with its unit." }),
+            computed: z.string().openapi({ description: "What was computed for this answer." }),
+          })
+          .openapi("ReadyCheck", { description: "A published value, computed again." }),
+      )
+      .openapi({ description: "Every value that was computed." }),
+  })
+  .openapi("Ready", { description: "It computes what it should." });
+
 export type Registry = OpenAPIHono["openAPIRegistry"];
 
 export function header(description: string, required: boolean): HeaderObject {
@@ -78,6 +109,18 @@ export function registerService(registry: Registry): void {
     responses: {
       "200": { description: "It is up.", content: { "application/json": { schema: HealthSchema } } },
       ...problemResponses(["internal"]),
+    },
+  });
+  registry.registerPath({
+    method: "get",
+    path: "/readyz",
+    operationId: "readReadiness",
+    tags: ["service"],
+    summary: "Does it compute what it should?",
+    description: "Computes three published values anew; 503 when one is off.",
+    responses: {
+      "200": { description: "It does.", content: { "application/json": { schema: ReadySchema } } },
+      ...problemResponses(["internal", "unavailable"]),
     },
   });
   registry.registerPath({

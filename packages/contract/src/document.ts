@@ -28,9 +28,17 @@ import { HoldTargetSchema } from "./schemas/held.js";
 import { BoxSchema } from "./schemas/stop.js";
 import { CONTRACT_VERSION } from "./version.js";
 
-/** What a computation can answer besides its result. */
+/** What a computation can answer besides its result. The host answers what is no whole request, before there is a path. */
 export const computationProblems: readonly ProblemCode[] = problemCodes.filter(
-  (code) => !["not-found", "method-not-allowed", "not-acceptable"].includes(code),
+  (code) =>
+    ![
+      "malformed-request",
+      "not-found",
+      "method-not-allowed",
+      "not-acceptable",
+      "too-slow",
+      "headers-too-large",
+    ].includes(code),
 );
 
 /** `identifier` is new in 3.1 and missing from the types. */

@@ -2,8 +2,9 @@
 
 export { canonical, footingOf, nonFinite } from "./answer.js";
 export { type BatchItem, type BatchResult, idOf, itemOf, itemsOf } from "./batch.js";
-export { MAX_WORK } from "./cost.js";
+export { MAX_WORK, WORK_PER_CALL } from "./cost.js";
 export { computationProblems, openApiDocument } from "./document.js";
+export type { Ready } from "./document-service.js";
 export type { FieldError } from "./field-errors.js";
 export { MAX_ERRORS } from "./field-errors.js";
 export { BATCH, MAX_BODY_BYTES, STREAM } from "./limits.js";

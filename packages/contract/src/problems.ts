@@ -5,22 +5,25 @@ import { type FieldError, MAX_ERRORS } from "./field-errors.js";
 import { type Strict, strict } from "./quantity/wire.js";
 
 export type ProblemCode =
+  | "malformed-request"
   | "malformed-json"
   | "invalid-request"
   | "unauthorised"
   | "not-found"
   | "method-not-allowed"
   | "not-acceptable"
+  | "too-slow"
   | "too-large"
   | "unsupported-media-type"
   | "impossible"
   | "over-budget"
   | "too-many-requests"
+  | "headers-too-large"
   | "internal"
   | "unavailable";
 
 interface ProblemKind {
-  readonly status: 400 | 401 | 404 | 405 | 406 | 413 | 415 | 422 | 429 | 500 | 503;
+  readonly status: 400 | 401 | 404 | 405 | 406 | 408 | 413 | 415 | 422 | 429 | 431 | 500 | 503;
   readonly title: string;
   /** What it means and what to do about it. */
   readonly meaning: string;
@@ -31,6 +34,11 @@ function kind(status: ProblemKind["status"], title: string, meaning: string): Pr
 }
 
 export const problemKinds: Readonly<Record<ProblemCode, ProblemKind>> = {
+  "malformed-request": kind(
+    400,
+    "What came is no HTTP request",
+    "What came is no HTTP request: the host answers before there is a path.",
+  ),
   "malformed-json": kind(
     400,
     "The body is not JSON",
@@ -61,6 +69,11 @@ export const problemKinds: Readonly<Record<ProblemCode, ProblemKind>> = {
     "Nothing here is of a type that is accepted",
     "The header `Accept` leaves out everything that this path can answer.",
   ),
+  "too-slow": kind(
+    408,
+    "The request did not come whole in its time",
+    "The request did not come whole in the time that the host gives it. Send it again.",
+  ),
   "too-large": kind(413, "The body is too large", "The body has more bytes than `/v1/limits` allows."),
   "unsupported-media-type": kind(
     415,
@@ -81,6 +94,11 @@ export const problemKinds: Readonly<Record<ProblemCode, ProblemKind>> = {
     429,
     "Too much was asked in too short a time",
     "Too much was asked in too short a time. `Retry-After` says how many seconds to wait.",
+  ),
+  "headers-too-large": kind(
+    431,
+    "The headers are too large",
+    "The headers have more bytes than the host reads. Send fewer.",
   ),
   internal: kind(500, "Something failed on our side", "A failure of ours. `instance` names it in the log."),
   unavailable: kind(
