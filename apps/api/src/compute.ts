@@ -36,8 +36,8 @@ export function compute({ described, prepare }: Computation): Handler {
     if (!sent.ok) return refuse(c, "malformed-json", sent.detail);
     const prepared = await prepare(sent.value);
     if (!prepared.ok) return send(c, prepared.problem);
-    const { hash, run } = prepared;
+    const { hash, work, run } = prepared;
     const explained = c.req.query("explain") !== undefined;
-    return answer(c, { hash: explained ? `${hash}-steps` : hash, run: () => run(explained) });
+    return answer(c, { hash: explained ? `${hash}-steps` : hash, work, run: () => run(explained) });
   };
 }

@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { type Environment, readConfig, settings } from "./config.js";
+import { type Environment, readConfig } from "./config.js";
 import { newKey } from "./keys.js";
+import { settings } from "./settings.js";
 
 const hash = "0123456789abcdef".repeat(4);
 

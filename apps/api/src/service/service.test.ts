@@ -233,6 +233,25 @@ describe("limits", () => {
     expect((await ask()).status).toBe(200);
   });
 
+  test("count all of a batch before it, and a stream line by line", async () => {
+    const item = { operation: "carryFlow", body: channel };
+    const { ask } = start(three);
+    const path = "/v1/batch";
+    const listed = await ask({ path, body: JSON.stringify({ items: [item, item, item, item] }) });
+    expect(listed.status).toBe(200); // four calls are more than the bucket holds: they take a full one
+    expect((await ask({ path, body: JSON.stringify({ items: [item] }) })).headers.get("retry-after")).toBe(
+      "21",
+    );
+    const lines = start({ ...three, PLUMBDRIFT_RATE_UNITS: "2150" });
+    const sent = { headers: { "content-type": "application/x-ndjson" } };
+    const streamed = await lines.ask({ path, ...sent, body: `${JSON.stringify(item)}\n`.repeat(4) });
+    const statuses = (await streamed.text())
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line).status);
+    expect(statuses).toEqual([200, 200, 429]);
+  });
+
   test("that cannot be kept let everyone through, and the log says so", async () => {
     const { ask, logged } = start(three, { store: { take: secret } });
     expect((await ask()).status).toBe(200);
