@@ -1,4 +1,4 @@
-/** A stop whose discharge changes, and a gauge between its readings. */
+/** A stop whose discharge changes, a gauge between its readings, and a cast over lanes. */
 
 import {
   discharge,
@@ -11,7 +11,7 @@ import {
   speed,
   speedOf,
 } from "./dimensions-scaling.fixture.js";
-import { readGauge, seconds, shiftFlow, weighTakes } from "./index.js";
+import { degrees, present, readGauge, seconds, shiftFlow, weighTakes } from "./index.js";
 
 const stop = (s: Scale, run: typeof shiftFlow) => {
   const shifted = run({
@@ -57,4 +57,20 @@ export const outingKernels: readonly Kernel[] = [
       return at.kind === "read" ? at.discharge : 0;
     },
   ]),
+  ...kernels(
+    present,
+    ["reach of the drift", length, (run, s) => over(s, run).reach],
+    ["time without drag", { T: 1 }, (run, s) => over(s, run).dragFree ?? 0],
+    ["landing of the nymph", length, (run, s) => over(s, run).cast.sinkerAcross],
+    ["gain of the nymph", speed, (run, s) => over(s, run).nymphGain],
+  ),
 ];
+
+const over = (s: Scale, run: typeof present) =>
+  run({
+    distance: lengthOf(s, 7),
+    upstream: degrees(30),
+    lanes: [0, 4, 12].map((y) => ({ across: lengthOf(s, y), surfaceSpeed: speedOf(s, 0.3 + 0.06 * y) })),
+    dropper: lengthOf(s, 0.5),
+    slack: lengthOf(s, 0.4),
+  });

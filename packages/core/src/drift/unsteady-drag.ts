@@ -10,7 +10,8 @@ export interface Stream {
   readonly laneShare: number;
   /** Wind over the ground along the stream, or null where no air acts. */
   readonly wind: number | null;
-  readonly held: number;
+  /** Upstream pull on the float, N; a mend changes it. */
+  readonly hold: { force: number };
 }
 
 /** Drag as linear at the current motion: force = resistance · (water − velocity), six numbers per node (xx, xy, xz, yy, yz, zz);
@@ -123,5 +124,5 @@ function addFloat(
   const inAir = dry > 0 ? float.windageAt(dry, draft) / dry : 0;
   resistance[0]! += inWater + inAir;
   resistance[3]! += inWater + inAir;
-  force[0]! += inWater * water[0]! + inAir * wind - stream.held;
+  force[0]! += inWater * water[0]! + inAir * wind - stream.hold.force;
 }

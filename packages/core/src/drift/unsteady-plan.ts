@@ -5,7 +5,7 @@ import { lineLength, type Rig } from "../rig/index.js";
 import { QuantityError, requirePositive, requireWithin } from "../units/index.js";
 import type { SettleOptions } from "./settled.js";
 import type { Stream } from "./unsteady-drag.js";
-import type { DriftOptions } from "./unsteady-types.js";
+import type { DriftOptions, Mend } from "./unsteady-types.js";
 
 /** Defaults, all our assumptions: share of the line by which the sinker lands upstream, m/s, 1/s, m, s, m/s, s. */
 export const defaults = {
@@ -41,6 +41,7 @@ export interface Plan {
   readonly segments: number;
   readonly stationary: number;
   readonly instants: number;
+  readonly mends: readonly Mend[];
   readonly settleOptions: SettleOptions;
 }
 
@@ -68,9 +69,12 @@ export function planOf(rig: Rig, column: Column, options: DriftOptions): Plan {
   if (window !== null) checkWindow(window, column.depth);
   const held = options.held ?? 0;
   requireWithin("held force", held, 0, 10, "N");
+  const mends = options.mends ?? [];
+  checkMends(mends);
+  const last = mends.at(-1)?.held ?? options.held;
   if (options.wind !== undefined) requireWithin("wind", options.wind, -40, 40, "m/s");
   const settleOptions = {
-    ...(options.held === undefined ? {} : { held: options.held }),
+    ...(last === undefined ? {} : { held: last }),
     ...(options.wind === undefined ? {} : { wind: options.wind }),
   };
   return {
@@ -83,8 +87,9 @@ export function planOf(rig: Rig, column: Column, options: DriftOptions): Plan {
       speed: speedProfile(column),
       laneShare: column.surfaceSpeed > 0 ? gradient / column.surfaceSpeed : 0,
       wind: options.wind ?? null,
-      held,
+      hold: { force: held },
     },
+    mends,
     settleOptions,
   };
 }
@@ -102,7 +107,16 @@ function checkCast(cast: Plan["cast"], gradient: number, line: number): void {
   }
 }
 
-function checkChosen(chosen: Omit<Plan, "cast" | "stream" | "depth" | "window" | "settleOptions">): void {
+function checkMends(mends: readonly Mend[]): void {
+  mends.forEach(({ at, held }, i) => {
+    requireWithin(`moment of mend ${i + 1}`, at, mends[i - 1]?.at ?? 0, 1e5, "s");
+    requireWithin(`held force of mend ${i + 1}`, held, 0, 10, "N");
+  });
+}
+
+function checkChosen(
+  chosen: Omit<Plan, "cast" | "stream" | "depth" | "window" | "mends" | "settleOptions">,
+): void {
   const { runLength, duration, timeStep, excessScale, segments, stationary, instants } = chosen;
   requireWithin("length of the run", runLength, 1e-3, 1e4, "m");
   requireWithin("duration of the drift", duration, 1e-3, 1e5, "s");

@@ -23,6 +23,12 @@ export interface Cast {
   readonly laneGradient: PerSecond;
 }
 
+/** Something done with the line on the way: from this moment on the float is held with this force. A mend that frees the dry is a force of 0. */
+export interface Mend {
+  readonly at: Seconds;
+  readonly held: Newtons;
+}
+
 export interface DriftOptions {
   readonly cast?: Partial<Cast>;
   /** How far the float drifts, 6 m unless given. */
@@ -31,6 +37,8 @@ export interface DriftOptions {
   readonly duration?: Seconds;
   /** Steady upstream pull held on the float, N. */
   readonly held?: Newtons;
+  /** Changes of that pull on the way, in order of time. The settled state is that under the last one. */
+  readonly mends?: readonly Mend[];
   /** Wind over the ground, positive downstream; no air acts unless given. */
   readonly wind?: MetresPerSecond;
   /** Heights between which the fish takes. Without it no second counts. */

@@ -85,8 +85,11 @@ function run(stepper: Stepper, tally: Tally, plan: Plan, reserve: number): Run {
   const { position, velocity } = stepper.chain;
   let load = 0;
   let steps = 0;
+  let mended = 0;
+  const next = (): number => plan.mends[mended]?.at ?? Number.POSITIVE_INFINITY;
   while (plan.duration - tally.time() > 1e-9) {
-    const step = Math.min(plan.timeStep, plan.duration - tally.time());
+    while (next() <= tally.time() + 1e-9) plan.stream.hold.force = plan.mends[mended++]?.held ?? 0;
+    const step = Math.min(plan.timeStep, plan.duration - tally.time(), next() - tally.time());
     const speedBefore = velocity[0]!;
     stepper.advance(step, load);
     steps++;
@@ -102,7 +105,8 @@ function run(stepper: Stepper, tally: Tally, plan: Plan, reserve: number): Run {
     tally.add(step);
     if (load > reserve) return { outcome: "drowned", steps };
     const change = Math.abs(velocity[0]! - speedBefore) / step;
-    if (pull <= reserve && isStationary(stepper.chain, change, plan.stationary)) {
+    const waits = mended < plan.mends.length;
+    if (!waits && pull <= reserve && isStationary(stepper.chain, change, plan.stationary)) {
       return { outcome: extend(stepper.chain, tally, plan), steps };
     }
   }
