@@ -1,7 +1,7 @@
 /** The drift speed and support at which every force of a rig balances: a safeguarded Newton, and a nested bracket where it fails. */
 
 import { findRoot } from "../numerics/index.js";
-import type { Hang, Shot, Support } from "./hang.js";
+import { fullTolerance, type Hang, type Shot, type Support } from "./hang.js";
 
 /** The world around a rig in plain numbers: upstream pull held on the float, N, and wind over the ground, m/s, or none. */
 export interface Surroundings {
@@ -47,23 +47,39 @@ function speedScale(hang: Hang, around: Surroundings): number {
 function tolerances(hang: Hang, around: Surroundings): { readonly force: number; readonly length: number } {
   const drag = hang.float.dragAt(hang.surfaceSpeed, hang.float.draft(hang.weight)) + around.held;
   return {
-    force: Math.min(5e-10, 2e-10 * drag + 1e-12 * hang.weight),
-    length: Math.min(5e-10, 1e-9 * hang.length),
+    force: Math.min(5e-10, 2e-9 * drag + 1e-12 * hang.weight),
+    length: Math.min(9e-10, 2e-9 * hang.length),
   };
 }
 
-/** A hanging balance by Newton: rough shots, then loose ones, then full ones with the Jacobian those left. Null where that does not end clear
- *  of the bed. */
-export function hangingByNewton(hang: Hang, around: Surroundings, shot: Shot): Balance | null {
+/** A hanging balance by Newton: rough shots, then full ones with the Jacobian those left. Null where that does not end clear of the bed. */
+export function hangingByNewton(hang: Hang, around: Surroundings): Balance | null {
   const start: Iterate = { ...plumbGuess(hang, around), jacobian: null };
-  const rough = newton(hang, around, start, hangingView, hang.roughShoot, 3e6) ?? start;
-  const loose = newton(hang, around, rough, hangingView, hang.shootTo(looseTolerance), 1e5, true) ?? rough;
-  const found = newton(hang, around, loose, hangingView, shot, 1);
+  const rough = newton(hang, around, start, hangingView, hang.roughShoot, 3e5);
+  const near = rough && newton(hang, around, rough, hangingView, hang.steadyShot(looseTolerance), 1e3, true);
+  const far = near ?? newton(hang, around, start, hangingView, hang.shootTo(1e-5), 1e4, true);
+  const found = far && byFullShots(hang, around, far, hangingView);
   return found === null || found.second < 0 ? null : balanceOf(found, hangingView);
 }
 
 /** Error per step of the loose shots: an estimate, far above their error. */
 const looseTolerance = 0.1;
+
+/** Newton on full shots. Their steps are laid out where it starts: where it ends far from there, again from there. */
+function byFullShots(hang: Hang, around: Surroundings, start: Iterate, view: View): Converged | null {
+  let from = start;
+  for (let tries = 0; tries < 5; tries++) {
+    const found = newton(hang, around, from, view, hang.steadyShot(fullTolerance), 1);
+    if (found === null) return null;
+    const moved = Math.abs(found.first - from.first) / speedScale(hang, around);
+    if (moved + Math.abs(found.second - from.second) / hang.length < stepsHold) return found;
+    from = found;
+  }
+  return null;
+}
+
+/** How far the solution may be from where the steps were laid out, relative: the kink of the drag moves with it. */
+const stepsHold = 1e-3;
 
 /** What the solver's first variable means: the drift speed itself, or on the bed a number that also says how far friction is used up. */
 interface View {
@@ -108,8 +124,8 @@ function newton(
   refresh = false,
 ): Converged | null {
   const tolerance = tolerances(hang, around);
-  const firstStep = 1e-5 * speedScale(hang, around);
-  const secondStep = 1e-5 * Math.min(hang.length, hang.depth);
+  const firstStep = 1e-6 * speedScale(hang, around);
+  const secondStep = 1e-6 * Math.min(hang.length, hang.depth);
   let r0 = 0;
   let r1 = 0;
   let tow = 0;
@@ -267,14 +283,7 @@ function bracketed(
       return { ...found, support };
     }
     const view = support < 0 ? bedView : hangingView;
-    const polished = newton(
-      hang,
-      around,
-      { first, second: support, jacobian: null },
-      view,
-      width === 0 ? shot : hang.shoot,
-      1,
-    );
+    const polished = byFullShots(hang, around, { first, second: support, jacobian: null }, view);
     const [floor, ceiling] = support < 0 ? [-2 * hang.sections, 0] : [0, hang.depth];
     if (polished !== null && polished.second >= floor && polished.second <= ceiling)
       return balanceOf(polished, view);

@@ -3,7 +3,7 @@
 import type { Column } from "../column/index.js";
 import { speedProfile } from "../column/index.js";
 import { type FloatKernel, floatKernel, lineKernel, sinkerKernel, submergedWeight } from "../forces/index.js";
-import { integrator, rungeKutta } from "../numerics/index.js";
+import { type Course, integrator } from "../numerics/index.js";
 import type { Rig, Section } from "../rig/index.js";
 import { requirePositive } from "../units/index.js";
 import type { Water } from "../water/index.js";
@@ -52,21 +52,23 @@ export interface Hang {
   readonly length: number;
   /** Submerged weight of all sinkers and lines, N. */
   readonly weight: number;
-  /** Integrates the line; `friction` is the bed friction over its greatest value, positive downstream. The same object is returned each time. */
-  readonly shoot: Shot;
-  /** As `shoot`, to another relative error per step. */
+  /** A shot that integrates the line; `friction` is the bed friction over its greatest value, positive downstream. The same object is returned
+   *  each time. Its steps are laid out when it is first called and kept, so that it is a smooth function of what it is asked. */
+  readonly steadyShot: (tolerance: number) => Shot;
+  /** A shot whose steps are laid out anew each time, to a relative error per step. */
   readonly shootTo: (tolerance: number) => Shot;
-  /** As `shoot`, by a few fixed Runge-Kutta steps: cheap, to be refined; not finite where the line is too stiff for it. */
+  /** One step per section: cheap, to be refined; not finite where the line is too stiff for it. */
   readonly roughShoot: Shot;
   readonly trace: (driftSpeed: number, support: Support, friction: number) => Trace;
-  /** How often `shoot` was called. */
+  /** How often the line was integrated. */
   readonly shots: () => number;
 }
 
-/** A state of the line after a step, and how far along its section. */
-interface Knot {
-  readonly at: number;
-  readonly y: Float64Array;
+/** States of one section of the line after its steps, five numbers each: how far along it, height, tension components and x. */
+interface Knots {
+  readonly at: number[];
+  /** How many of the numbers are of the last shot. */
+  count: number;
 }
 
 interface Piece {
@@ -78,10 +80,10 @@ interface Piece {
   readonly sinkerDrag: (speed: number, along: number) => number;
 }
 
-/** Error per step of the line, relative. The estimate is far above the error of the 8th order step: tops agree to about 1e-10. */
-const tolerance = 5e-8;
-/** Steps per section of the rough shot. */
-const roughSteps = 6;
+/** Error per step of the line, relative. The estimate is far above the error of the 8th order step. */
+export const fullTolerance = 1e-7;
+/** The rough shot: one even step per section. */
+const roughCourse: Course = [1, 0];
 /** Points per section of a trace. */
 const tracePieces = 8;
 
@@ -121,11 +123,12 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
   }
   function norm(y: Float64Array, error: Float64Array): number {
     const T = Math.sqrt(y[1]! * y[1]! + y[2]! * y[2]!) + 1e-300;
-    const place = Math.abs(error[0]!) / length;
+    const place = Math.max(Math.abs(error[0]!), Math.abs(error[3]!)) / length;
     const force = (Math.abs(error[1]!) + Math.abs(error[2]!)) / T;
     return Math.max(place, force);
   }
   const state = new Float64Array(4);
+  const slopes = new Float64Array(4);
   // the drag turns over, with a kink, where the water runs at the drift speed
   const turn = (y: Float64Array): number => speedAt(y[0]!) - drift;
   const lineIntegrator = integrator(slope, norm, turn);
@@ -185,27 +188,47 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
       return top;
     };
   }
-  const rough = rungeKutta(slope);
   const shootTo = (relative: number): Shot =>
-    shootWith((y, span) => lineIntegrator.advance(y, span, relative));
-  // a full shot keeps its steps, so that the trace of the last one is free
-  const kept: Knot[][] = pieces.map(() => []);
+    shootWith((y, span) => lineIntegrator.lay(y, span, relative, []));
+  const roughShoot = shootWith((y, span) => lineIntegrator.follow(y, span, roughCourse));
+  // a steady shot keeps the states it went through, so that the trace of the last one is free
+  const kept: Knots[] = pieces.map(() => ({ at: [], count: 0 }));
   const keptOf = { driftSpeed: Number.NaN, support: Number.NaN, friction: Number.NaN };
-  const keep = shootWith((y, span, index) => {
-    const knots: Knot[] = [{ at: 0, y: y.slice() }];
-    kept[index] = knots;
-    lineIntegrator.advance(y, span, tolerance, (at) => knots.push({ at, y: y.slice() }));
-  });
-  const shoot: Shot = (driftSpeed, support, friction) => {
-    Object.assign(keptOf, { driftSpeed, support, friction });
-    return keep(driftSpeed, support, friction);
-  };
-  const roughShoot = shootWith((y, span) => rough(y, span, roughSteps));
+  function steadyShot(tolerance: number): Shot {
+    const courses: Course[] = pieces.map(() => []);
+    const shot = shootWith((y, span, index) => {
+      const knots = kept[index]!;
+      knots.count = 0;
+      const mark = (at: number): void => {
+        knots.at[knots.count++] = at;
+        for (let i = 0; i < 4; i++) knots.at[knots.count++] = y[i]!;
+      };
+      mark(0);
+      const course = courses[index]!;
+      if (course.length > 0) lineIntegrator.follow(y, span, course, mark);
+      else lineIntegrator.lay(y, span, tolerance, course, mark);
+    });
+    return (driftSpeed, support, friction) => {
+      keptOf.driftSpeed = driftSpeed;
+      keptOf.support = support;
+      keptOf.friction = friction;
+      return shot(driftSpeed, support, friction);
+    };
+  }
 
+  /** How the line lies and bends at the state. */
+  function bendOf(at: number): Bend {
+    slope(state, slopes, 0);
+    const { downstream, height, tension } = pointOf(state);
+    const [tz, fx, fz, tx] = [slopes[0]!, slopes[1]!, slopes[2]!, slopes[3]!];
+    // the part of dT/ds across the line turns it
+    const turning = tension > 0 ? (fz * tx - fx * tz) / tension : 0;
+    return { at, downstream, height, tension, tx, tz, bendX: -turning * tz, bendZ: turning * tx };
+  }
   function trace(driftSpeed: number, support: Support, friction: number): Trace {
     const isKept =
       keptOf.driftSpeed === driftSpeed && keptOf.support === support && keptOf.friction === friction;
-    if (!isKept) shoot(driftSpeed, support, friction);
+    if (!isKept) steadyShot(fullTolerance)(driftSpeed, support, friction);
     drift = driftSpeed;
     begin(state, support, friction);
     const side = state[1]! >= 0 ? 1 : -1;
@@ -227,9 +250,13 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
         addSinker(state, i);
         addBody(state[3]!);
       }
-      const knots = kept[i]!;
-      state.set(knots.at(-1)!.y);
-      for (const point of evenly(knots)) points.unshift(point);
+      const { at, count: numbers } = kept[i]!;
+      const bends: Bend[] = [];
+      for (let knot = 0; knot < numbers; knot += 5) {
+        for (let j = 0; j < 4; j++) state[j] = at[knot + 1 + j]!;
+        bends.push(bendOf(at[knot]!));
+      }
+      for (const point of evenly(bends)) points.unshift(point);
     }
     return { points, sinkers, reaction: bed.reaction, lyingLine: bed.lying };
   }
@@ -243,7 +270,7 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
     sections: count,
     length,
     weight,
-    shoot,
+    steadyShot,
     shootTo,
     roughShoot,
     trace,
@@ -252,40 +279,51 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
 }
 
 function pointOf(y: Float64Array): TracedPoint {
-  return { downstream: y[3]!, height: y[0]!, tension: Math.hypot(y[1]!, y[2]!) };
+  return { downstream: y[3]!, height: y[0]!, tension: Math.sqrt(y[1]! * y[1]! + y[2]! * y[2]!) };
 }
 
-/** Points evenly spaced over one section, by cubic Hermite interpolation between the steps taken. */
-function evenly(knots: readonly Knot[]): readonly TracedPoint[] {
-  const span = knots.at(-1)!.at;
+/** A point of the line with its direction and how that changes along it. */
+interface Bend extends TracedPoint {
+  readonly at: number;
+  readonly tx: number;
+  readonly tz: number;
+  readonly bendX: number;
+  readonly bendZ: number;
+}
+
+/** Points evenly spaced over one section, interpolated between the steps taken. */
+function evenly(bends: readonly Bend[]): readonly TracedPoint[] {
+  const last = bends.length - 1;
   const points: TracedPoint[] = [];
-  let knot = 0;
+  let from = 0;
   for (let i = 0; i <= tracePieces; i++) {
-    const at = (span * i) / tracePieces;
-    while (knot + 2 < knots.length && knots[knot + 1]!.at < at) knot++;
-    const [from, to] = [knots[knot]!, knots[Math.min(knot + 1, knots.length - 1)]!];
-    points.push(hermite(from.y, to.y, to.at - from.at, at - from.at));
+    const at = (bends[last]!.at * i) / tracePieces;
+    while (from + 1 < last && bends[from + 1]!.at < at) from++;
+    points.push(hermite(bends[from]!, bends[Math.min(from + 1, last)]!, at));
   }
   return points;
 }
 
-/** The point at `at` between two states `span` apart, with the line's own directions at both. */
-function hermite(from: Float64Array, to: Float64Array, span: number, at: number): TracedPoint {
-  if (!(span > 0)) return pointOf(to);
-  const t = at / span;
+/** The point `at` so far along the line by quintic Hermite interpolation: places, directions and bends of both ends. */
+function hermite(a: Bend, b: Bend, at: number): TracedPoint {
+  const span = b.at - a.at;
+  if (!(span > 0)) return b;
+  const t = (at - a.at) / span;
   const s = 1 - t;
-  const [a, b] = [pointOf(from), pointOf(to)];
-  const between = (p: number, slopeP: number, q: number, slopeQ: number): number =>
-    s * s * ((1 + 2 * t) * p + t * span * slopeP) + t * t * ((1 + 2 * s) * q - s * span * slopeQ);
-  const direction = (component: number, tension: number): number => (tension > 0 ? component / tension : 0);
+  const [t3, s3] = [t * t * t, s * s * s];
+  const [placeA, placeB] = [s3 * (1 + 3 * t + 6 * t * t), t3 * (1 + 3 * s + 6 * s * s)];
+  const [wayA, wayB] = [span * s3 * t * (1 + 3 * t), -span * t3 * s * (1 + 3 * s)];
+  const [bendA, bendB] = [0.5 * span * span * s3 * t * t, 0.5 * span * span * t3 * s * s];
   return {
-    downstream: between(
-      a.downstream,
-      direction(from[1]!, a.tension),
-      b.downstream,
-      direction(to[1]!, b.tension),
-    ),
-    height: between(a.height, direction(from[2]!, a.tension), b.height, direction(to[2]!, b.tension)),
+    downstream:
+      placeA * a.downstream +
+      wayA * a.tx +
+      bendA * a.bendX +
+      placeB * b.downstream +
+      wayB * b.tx +
+      bendB * b.bendX,
+    height:
+      placeA * a.height + wayA * a.tz + bendA * a.bendZ + placeB * b.height + wayB * b.tz + bendB * b.bendZ,
     tension: s * a.tension + t * b.tension,
   };
 }

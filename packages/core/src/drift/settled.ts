@@ -32,7 +32,7 @@ import {
   type Surroundings,
 } from "./balance.js";
 import { bedFriction } from "./bed-friction.js";
-import { type Hang, hang, type Trace } from "./hang.js";
+import { fullTolerance, type Hang, hang, type Trace } from "./hang.js";
 import type { Regime, Settled } from "./state.js";
 
 export interface SettleOptions {
@@ -72,8 +72,7 @@ export interface Solution {
 /** The balance of a compiled rig and the regime it belongs to. */
 export function solve(compiled: Hang, around: Surroundings): Solution {
   if (isSlack(compiled, around)) return slackWater(compiled, around);
-  const hanging = hangingByNewton(compiled, around, compiled.shoot);
-  const balance = hanging ?? byBrackets(compiled, around) ?? lastResort(compiled, around);
+  const balance = hangingByNewton(compiled, around) ?? byBrackets(compiled, around);
   if (balance === null) throw new Error("no balance found: please report the input");
   const reserve = reserveOf(compiled);
   if (balance.support < 0)
@@ -84,15 +83,6 @@ export function solve(compiled: Hang, around: Surroundings): Solution {
   if (onBed !== null && onBed.load <= reserve)
     return { balance: onBed, regime: "on-bed", alternative: "drowned" };
   return { balance, regime: "drowned", alternative };
-}
-
-/** Where rounding defeated everything else: the steps of the line fall elsewhere at another tolerance. */
-function lastResort(compiled: Hang, around: Surroundings): Balance | null {
-  for (const tolerance of [2e-8, 1e-7, 1e-8, 2e-7, 1e-9, 1e-10]) {
-    const found = hangingByNewton(compiled, around, compiled.shootTo(tolerance));
-    if (found !== null) return found;
-  }
-  return null;
 }
 
 export function reserveOf({ float }: Hang): number {
@@ -120,7 +110,7 @@ function slackWater(compiled: Hang, around: Surroundings): Solution {
         alternative: null,
       };
   }
-  const top = compiled.shoot(surfaceSpeed, depth - length, 0);
+  const top = compiled.steadyShot(fullTolerance)(surfaceSpeed, depth - length, 0);
   const balance: Balance = {
     driftSpeed: surfaceSpeed,
     support: depth - length,

@@ -1,6 +1,7 @@
 /** numerics: how to find a number. Knows no water. */
 export * from "./beta.js";
 export * from "./chebyshev.js";
+export * from "./dormand-prince.js";
 export * from "./fixed-power.js";
 export * from "./gauss.js";
 export * from "./integration.js";
@@ -8,5 +9,4 @@ export * from "./interpolation.js";
 export * from "./least.js";
 export * from "./least-squares.js";
 export * from "./root.js";
-export * from "./runge-kutta.js";
 export * from "./student.js";

@@ -16,7 +16,7 @@ function carried(
     evaluations++;
     slope(y, out, at);
   };
-  integrator(counted, largest, kink).advance(from, span, tolerance);
+  integrator(counted, largest, kink).lay(from, span, tolerance, []);
   return { y: [...from], evaluations };
 }
 
@@ -49,6 +49,15 @@ describe("closed forms to near the tolerance", () => {
     expect(told.evaluations).toBeLessThan(blind.evaluations);
   });
 
+  test("a root-like kink, |s − 0.3|^1.11: exact, and with half the work when told of it", () => {
+    const slope: Slope = (q, out, at) => out.set([Math.abs(q[1]! - 0.3) ** 1.11, 1, 0, 0], at);
+    const blind = carried(slope, state(0, 0), 1, 1e-9);
+    const told = carried(slope, state(0, 0), 1, 1e-9, (q) => q[1]! - 0.3);
+    for (const { y } of [blind, told])
+      expect(Math.abs(y[0]! - (0.3 ** 2.11 + 0.7 ** 2.11) / 2.11)).toBeLessThan(2e-8);
+    expect(told.evaluations).toBeLessThan(blind.evaluations / 2);
+  });
+
   test("a jump of the slope is passed", () => {
     const slope: Slope = (q, out, at) => out.set([q[1]! < 0.3 ? 1 : -2, 1, 0, 0], at);
     expect(Math.abs(carried(slope, state(0, 0), 1, 1e-10).y[0]! - (0.3 - 1.4))).toBeLessThan(1e-8);
@@ -58,7 +67,7 @@ describe("closed forms to near the tolerance", () => {
 test("one step has an error of order 9: halving it gains about 2^9", () => {
   const error = (step: number) => {
     const y = state(1);
-    integrator((q, out, at) => out.set([q[0]!, 0, 0, 0], at), largest).advance(y, step, 1e9);
+    integrator((q, out, at) => out.set([q[0]!, 0, 0, 0], at), largest).lay(y, step, 1e9, []);
     return Math.abs(y[0]! - Math.exp(step));
   };
   expect(Math.log2(error(1) / error(0.5))).toBeGreaterThan(8.5);
@@ -74,6 +83,35 @@ test("a tighter tolerance gives a smaller error", () => {
   expect(error(1e-12)).toBeLessThan(1e-9);
 });
 
+describe("a course that was laid out", () => {
+  const slope: Slope = (q, out, at) =>
+    out.set([Math.abs(q[1]! - 0.3) ** 1.11 * Math.cos(q[0]!), 1, 0, 0], at);
+  const course: number[] = [];
+  const { lay, follow } = integrator(slope, largest, (q) => q[1]! - 0.3);
+  const laid = state(0.1, 0);
+  lay(laid, 1, 1e-9, course);
+
+  test("takes its start to the same end, through the same places", () => {
+    const done: number[] = [];
+    const y = state(0.1, 0);
+    follow(y, 1, course, (at) => done.push(at));
+    expect(Math.abs(y[0]! - laid[0]!)).toBeLessThan(1e-15);
+    expect(done.length).toBe(course.length / 2);
+    expect(Math.abs(done.at(-1)! - 1)).toBeLessThan(1e-12);
+  });
+
+  test("is smooth: a nearby start ends as near as the slope says", () => {
+    // dy/ds = a(s) cos y: sin y goes like tanh of the same integral, so that the end moves by cos(end)/cos(start) of the start
+    const end = (start: number): number => {
+      const y = state(start, 0);
+      follow(y, 1, course);
+      return y[0]!;
+    };
+    const moved = (end(0.1 + 1e-7) - end(0.1 - 1e-7)) / 2e-7;
+    expect(Math.abs(moved / (Math.cos(end(0.1)) / Math.cos(0.1)) - 1)).toBeLessThan(1e-7);
+  });
+});
+
 describe("the span", () => {
   test("of 0 changes nothing", () => {
     expect(carried((_, out) => out.fill(1), state(1, 2), 0).y).toEqual([1, 2, 0, 0]);
@@ -87,8 +125,8 @@ describe("the span", () => {
     const slope: Slope = (q, out, at) => out.set([Math.cos(q[1]!) * q[0]!, 1, 0, 0], at);
     const y = state(1, 0);
     const carrier = integrator(slope, largest);
-    carrier.advance(y, 0.7, 1e-12);
-    carrier.advance(y, 1.3, 1e-12);
+    carrier.lay(y, 0.7, 1e-12, []);
+    carrier.lay(y, 1.3, 1e-12, []);
     expect(Math.abs(y[0]! - Math.exp(Math.sin(2)))).toBeLessThan(1e-10);
   });
 });

@@ -1,150 +1,131 @@
-/** Integration of smooth ordinary differential equations: the explicit Runge-Kutta method of order 8 by Dormand and Prince, with its 5th and 3rd order error estimates.
- *  Coefficients: Hairer, Norsett and Wanner 1993, Solving Ordinary Differential Equations I, sec. II.5 and appendix (DOP853), read as tabulated in scipy 1.10. */
+/** Integration of smooth ordinary differential equations along a course of steps: laid out by their errors once, and followed as often as need be. */
 
 import { QuantityError } from "../units/index.js";
+import { dormandPrince, type ErrorNorm, type Slope } from "./dormand-prince.js";
+import { growth, isPast, type Kink, leanOf, none, stepFrom } from "./kink.js";
+import { findRoot } from "./root.js";
 
-/** Right-hand side: writes the four components of dy/ds for state `y` into `slopes` from `at` on. */
-export type Slope = (y: Float64Array, slopes: Float64Array, at: number) => void;
-/** Size of an error against the state it belongs to: 1 means "as large as the thing itself". */
-export type ErrorNorm = (y: Float64Array, error: Float64Array) => number;
+/** Steps over a span: of each its share of the span and its lean (see Stepper). */
+export type Course = number[];
+
+/** Is told the length done after every step. */
+export type Mark = (done: number) => void;
 
 export interface Integrator {
-  /** Carries `y` over the length `span` in place, error per step at most `tolerance` in the norm;
-   *  `mark` is told the length done after every step. Returns the number of evaluations. */
-  readonly advance: (
-    y: Float64Array,
-    span: number,
-    tolerance: number,
-    mark?: (done: number) => void,
-  ) => number;
+  /** Carries `y` over the length `span` in place, error per step at most `tolerance` in the norm, and adds its steps to `course`. */
+  readonly lay: (y: Float64Array, span: number, tolerance: number, course: Course, mark?: Mark) => void;
+  /** The same by the steps of a course, no errors asked: a smooth function of `y` and `span`. */
+  readonly follow: (y: Float64Array, span: number, course: Course, mark?: Mark) => void;
 }
 
+/** A step that was tried: from where, how long, and `turn` at its start. */
+interface Tried {
+  readonly done: number;
+  readonly h: number;
+  readonly side: number;
+}
+
+/** To a tolerance above this, steps end on a kink but are not graded. */
+const gradedTo = 1e-3;
+/** A step with a larger error than this says nothing of where the kink is. */
+const mostLocated = 0.1;
+
 /** An integrator for an autonomous system of up to four equations (states and slopes always have four components); it owns its working space.
- *  Where the slope has a kink at the zero of `kink`, a step that would cross it ends there instead.
- *  Steps below 1e-12 of the span are accepted as they are: `advance` passes a jump of the slope.
+ *  Where the slope has a kink at the zero of `turn`, steps end there, graded towards it and away from it.
+ *  Steps below 1e-12 of the span are accepted as they are: `lay` passes a jump of the slope.
  *  Throws QuantityError for a span that is not 0 or more, and where the slope is not finite. */
 export function integrator(
   slope: Slope,
   norm: ErrorNorm,
-  kink: (y: Float64Array) => number = () => 1,
+  turn: (y: Float64Array) => number = () => 1,
 ): Integrator {
-  // slopes of the twelve stages, four components each
-  const k = new Float64Array(48);
-  const trial = new Float64Array(4);
-  const e5 = new Float64Array(4);
-  const e3 = new Float64Array(4);
-  let nearKink = 0;
+  const { first, trial, step, error } = dormandPrince(slope, norm);
+  const end = new Float64Array(4);
+  const between = new Float64Array(4);
 
-  /** The step, no longer than a part of the way to the kink while that is far, and to the kink itself when near: slopes are rough around it. */
-  function upToKink(y: Float64Array, step: number, side: number): number {
-    for (let i = 0; i < 4; i++) trial[i] = y[i]! + step * k[i]!;
-    const before = side / (side - kink(trial));
-    if (!(before > 1e-3 && before < 3)) return step;
-    return step * (before < 0.995 && step * before <= nearKink ? before : Math.min(1, 0.9 * before));
-  }
-  /** One step from `y` into `trial`; returns its error in the norm. */
-  // biome-ignore format: the tables of the method written out, four components a stage; loops over them took twice as long
-  function attempt(y: Float64Array, h: number): number {
-    trial[0] = y[0]! + h * (0.05260015195876773 * k[0]!);
-    trial[1] = y[1]! + h * (0.05260015195876773 * k[1]!);
-    trial[2] = y[2]! + h * (0.05260015195876773 * k[2]!);
-    trial[3] = y[3]! + h * (0.05260015195876773 * k[3]!);
-    slope(trial, k, 4);
-    trial[0] = y[0]! + h * (0.0197250569845379 * k[0]! + 0.0591751709536137 * k[4]!);
-    trial[1] = y[1]! + h * (0.0197250569845379 * k[1]! + 0.0591751709536137 * k[5]!);
-    trial[2] = y[2]! + h * (0.0197250569845379 * k[2]! + 0.0591751709536137 * k[6]!);
-    trial[3] = y[3]! + h * (0.0197250569845379 * k[3]! + 0.0591751709536137 * k[7]!);
-    slope(trial, k, 8);
-    trial[0] = y[0]! + h * (0.02958758547680685 * k[0]! + 0.08876275643042054 * k[8]!);
-    trial[1] = y[1]! + h * (0.02958758547680685 * k[1]! + 0.08876275643042054 * k[9]!);
-    trial[2] = y[2]! + h * (0.02958758547680685 * k[2]! + 0.08876275643042054 * k[10]!);
-    trial[3] = y[3]! + h * (0.02958758547680685 * k[3]! + 0.08876275643042054 * k[11]!);
-    slope(trial, k, 12);
-    trial[0] = y[0]! + h * (0.2413651341592667 * k[0]! - 0.8845494793282861 * k[8]! + 0.924834003261792 * k[12]!);
-    trial[1] = y[1]! + h * (0.2413651341592667 * k[1]! - 0.8845494793282861 * k[9]! + 0.924834003261792 * k[13]!);
-    trial[2] = y[2]! + h * (0.2413651341592667 * k[2]! - 0.8845494793282861 * k[10]! + 0.924834003261792 * k[14]!);
-    trial[3] = y[3]! + h * (0.2413651341592667 * k[3]! - 0.8845494793282861 * k[11]! + 0.924834003261792 * k[15]!);
-    slope(trial, k, 16);
-    trial[0] = y[0]! + h * (0.037037037037037035 * k[0]! + 0.17082860872947386 * k[12]! + 0.12546768756682242 * k[16]!);
-    trial[1] = y[1]! + h * (0.037037037037037035 * k[1]! + 0.17082860872947386 * k[13]! + 0.12546768756682242 * k[17]!);
-    trial[2] = y[2]! + h * (0.037037037037037035 * k[2]! + 0.17082860872947386 * k[14]! + 0.12546768756682242 * k[18]!);
-    trial[3] = y[3]! + h * (0.037037037037037035 * k[3]! + 0.17082860872947386 * k[15]! + 0.12546768756682242 * k[19]!);
-    slope(trial, k, 20);
-    trial[0] = y[0]! + h * (0.037109375 * k[0]! + 0.17025221101954405 * k[12]! + 0.06021653898045596 * k[16]! - 0.017578125 * k[20]!);
-    trial[1] = y[1]! + h * (0.037109375 * k[1]! + 0.17025221101954405 * k[13]! + 0.06021653898045596 * k[17]! - 0.017578125 * k[21]!);
-    trial[2] = y[2]! + h * (0.037109375 * k[2]! + 0.17025221101954405 * k[14]! + 0.06021653898045596 * k[18]! - 0.017578125 * k[22]!);
-    trial[3] = y[3]! + h * (0.037109375 * k[3]! + 0.17025221101954405 * k[15]! + 0.06021653898045596 * k[19]! - 0.017578125 * k[23]!);
-    slope(trial, k, 24);
-    trial[0] = y[0]! + h * (0.03709200011850479 * k[0]! + 0.17038392571223998 * k[12]! + 0.10726203044637328 * k[16]! - 0.015319437748624402 * k[20]! + 0.008273789163814023 * k[24]!);
-    trial[1] = y[1]! + h * (0.03709200011850479 * k[1]! + 0.17038392571223998 * k[13]! + 0.10726203044637328 * k[17]! - 0.015319437748624402 * k[21]! + 0.008273789163814023 * k[25]!);
-    trial[2] = y[2]! + h * (0.03709200011850479 * k[2]! + 0.17038392571223998 * k[14]! + 0.10726203044637328 * k[18]! - 0.015319437748624402 * k[22]! + 0.008273789163814023 * k[26]!);
-    trial[3] = y[3]! + h * (0.03709200011850479 * k[3]! + 0.17038392571223998 * k[15]! + 0.10726203044637328 * k[19]! - 0.015319437748624402 * k[23]! + 0.008273789163814023 * k[27]!);
-    slope(trial, k, 28);
-    trial[0] = y[0]! + h * (0.6241109587160757 * k[0]! - 3.3608926294469414 * k[12]! - 0.868219346841726 * k[16]! + 27.59209969944671 * k[20]! + 20.154067550477894 * k[24]! - 43.48988418106996 * k[28]!);
-    trial[1] = y[1]! + h * (0.6241109587160757 * k[1]! - 3.3608926294469414 * k[13]! - 0.868219346841726 * k[17]! + 27.59209969944671 * k[21]! + 20.154067550477894 * k[25]! - 43.48988418106996 * k[29]!);
-    trial[2] = y[2]! + h * (0.6241109587160757 * k[2]! - 3.3608926294469414 * k[14]! - 0.868219346841726 * k[18]! + 27.59209969944671 * k[22]! + 20.154067550477894 * k[26]! - 43.48988418106996 * k[30]!);
-    trial[3] = y[3]! + h * (0.6241109587160757 * k[3]! - 3.3608926294469414 * k[15]! - 0.868219346841726 * k[19]! + 27.59209969944671 * k[23]! + 20.154067550477894 * k[27]! - 43.48988418106996 * k[31]!);
-    slope(trial, k, 32);
-    trial[0] = y[0]! + h * (0.47766253643826434 * k[0]! - 2.4881146199716677 * k[12]! - 0.590290826836843 * k[16]! + 21.230051448181193 * k[20]! + 15.279233632882423 * k[24]! - 33.28821096898486 * k[28]! - 0.020331201708508627 * k[32]!);
-    trial[1] = y[1]! + h * (0.47766253643826434 * k[1]! - 2.4881146199716677 * k[13]! - 0.590290826836843 * k[17]! + 21.230051448181193 * k[21]! + 15.279233632882423 * k[25]! - 33.28821096898486 * k[29]! - 0.020331201708508627 * k[33]!);
-    trial[2] = y[2]! + h * (0.47766253643826434 * k[2]! - 2.4881146199716677 * k[14]! - 0.590290826836843 * k[18]! + 21.230051448181193 * k[22]! + 15.279233632882423 * k[26]! - 33.28821096898486 * k[30]! - 0.020331201708508627 * k[34]!);
-    trial[3] = y[3]! + h * (0.47766253643826434 * k[3]! - 2.4881146199716677 * k[15]! - 0.590290826836843 * k[19]! + 21.230051448181193 * k[23]! + 15.279233632882423 * k[27]! - 33.28821096898486 * k[31]! - 0.020331201708508627 * k[35]!);
-    slope(trial, k, 36);
-    trial[0] = y[0]! + h * (-0.9371424300859873 * k[0]! + 5.186372428844064 * k[12]! + 1.0914373489967295 * k[16]! - 8.149787010746927 * k[20]! - 18.52006565999696 * k[24]! + 22.739487099350505 * k[28]! + 2.4936055526796523 * k[32]! - 3.0467644718982196 * k[36]!);
-    trial[1] = y[1]! + h * (-0.9371424300859873 * k[1]! + 5.186372428844064 * k[13]! + 1.0914373489967295 * k[17]! - 8.149787010746927 * k[21]! - 18.52006565999696 * k[25]! + 22.739487099350505 * k[29]! + 2.4936055526796523 * k[33]! - 3.0467644718982196 * k[37]!);
-    trial[2] = y[2]! + h * (-0.9371424300859873 * k[2]! + 5.186372428844064 * k[14]! + 1.0914373489967295 * k[18]! - 8.149787010746927 * k[22]! - 18.52006565999696 * k[26]! + 22.739487099350505 * k[30]! + 2.4936055526796523 * k[34]! - 3.0467644718982196 * k[38]!);
-    trial[3] = y[3]! + h * (-0.9371424300859873 * k[3]! + 5.186372428844064 * k[15]! + 1.0914373489967295 * k[19]! - 8.149787010746927 * k[23]! - 18.52006565999696 * k[27]! + 22.739487099350505 * k[31]! + 2.4936055526796523 * k[35]! - 3.0467644718982196 * k[39]!);
-    slope(trial, k, 40);
-    trial[0] = y[0]! + h * (2.273310147516538 * k[0]! - 10.53449546673725 * k[12]! - 2.0008720582248625 * k[16]! - 17.9589318631188 * k[20]! + 27.94888452941996 * k[24]! - 2.8589982771350235 * k[28]! - 8.87285693353063 * k[32]! + 12.360567175794303 * k[36]! + 0.6433927460157636 * k[40]!);
-    trial[1] = y[1]! + h * (2.273310147516538 * k[1]! - 10.53449546673725 * k[13]! - 2.0008720582248625 * k[17]! - 17.9589318631188 * k[21]! + 27.94888452941996 * k[25]! - 2.8589982771350235 * k[29]! - 8.87285693353063 * k[33]! + 12.360567175794303 * k[37]! + 0.6433927460157636 * k[41]!);
-    trial[2] = y[2]! + h * (2.273310147516538 * k[2]! - 10.53449546673725 * k[14]! - 2.0008720582248625 * k[18]! - 17.9589318631188 * k[22]! + 27.94888452941996 * k[26]! - 2.8589982771350235 * k[30]! - 8.87285693353063 * k[34]! + 12.360567175794303 * k[38]! + 0.6433927460157636 * k[42]!);
-    trial[3] = y[3]! + h * (2.273310147516538 * k[3]! - 10.53449546673725 * k[15]! - 2.0008720582248625 * k[19]! - 17.9589318631188 * k[23]! + 27.94888452941996 * k[27]! - 2.8589982771350235 * k[31]! - 8.87285693353063 * k[35]! + 12.360567175794303 * k[39]! + 0.6433927460157636 * k[43]!);
-    slope(trial, k, 44);
-    e5[0] = h * (0.01312004499419488 * k[0]! - 1.2251564463762044 * k[20]! - 0.4957589496572502 * k[24]! + 1.6643771824549864 * k[28]! - 0.35032884874997366 * k[32]! + 0.3341791187130175 * k[36]! + 0.08192320648511571 * k[40]! - 0.022355307863886294 * k[44]!);
-    e5[1] = h * (0.01312004499419488 * k[1]! - 1.2251564463762044 * k[21]! - 0.4957589496572502 * k[25]! + 1.6643771824549864 * k[29]! - 0.35032884874997366 * k[33]! + 0.3341791187130175 * k[37]! + 0.08192320648511571 * k[41]! - 0.022355307863886294 * k[45]!);
-    e5[2] = h * (0.01312004499419488 * k[2]! - 1.2251564463762044 * k[22]! - 0.4957589496572502 * k[26]! + 1.6643771824549864 * k[30]! - 0.35032884874997366 * k[34]! + 0.3341791187130175 * k[38]! + 0.08192320648511571 * k[42]! - 0.022355307863886294 * k[46]!);
-    e5[3] = h * (0.01312004499419488 * k[3]! - 1.2251564463762044 * k[23]! - 0.4957589496572502 * k[27]! + 1.6643771824549864 * k[31]! - 0.35032884874997366 * k[35]! + 0.3341791187130175 * k[39]! + 0.08192320648511571 * k[43]! - 0.022355307863886294 * k[47]!);
-    e3[0] = h * (-0.18980075407240762 * k[0]! + 4.450312892752409 * k[20]! + 1.8915178993145003 * k[24]! - 5.801203960010585 * k[28]! - 0.4226823213237919 * k[32]! - 0.1521609496625161 * k[36]! + 0.20136540080403034 * k[40]! + 0.02265179219836082 * k[44]!);
-    e3[1] = h * (-0.18980075407240762 * k[1]! + 4.450312892752409 * k[21]! + 1.8915178993145003 * k[25]! - 5.801203960010585 * k[29]! - 0.4226823213237919 * k[33]! - 0.1521609496625161 * k[37]! + 0.20136540080403034 * k[41]! + 0.02265179219836082 * k[45]!);
-    e3[2] = h * (-0.18980075407240762 * k[2]! + 4.450312892752409 * k[22]! + 1.8915178993145003 * k[26]! - 5.801203960010585 * k[30]! - 0.4226823213237919 * k[34]! - 0.1521609496625161 * k[38]! + 0.20136540080403034 * k[42]! + 0.02265179219836082 * k[46]!);
-    e3[3] = h * (-0.18980075407240762 * k[3]! + 4.450312892752409 * k[23]! + 1.8915178993145003 * k[27]! - 5.801203960010585 * k[31]! - 0.4226823213237919 * k[35]! - 0.1521609496625161 * k[39]! + 0.20136540080403034 * k[43]! + 0.02265179219836082 * k[47]!);
-    trial[0] = y[0]! + h * (0.054293734116568765 * k[0]! + 4.450312892752409 * k[20]! + 1.8915178993145003 * k[24]! - 5.801203960010585 * k[28]! + 0.3111643669578199 * k[32]! - 0.1521609496625161 * k[36]! + 0.20136540080403034 * k[40]! + 0.04471061572777259 * k[44]!);
-    trial[1] = y[1]! + h * (0.054293734116568765 * k[1]! + 4.450312892752409 * k[21]! + 1.8915178993145003 * k[25]! - 5.801203960010585 * k[29]! + 0.3111643669578199 * k[33]! - 0.1521609496625161 * k[37]! + 0.20136540080403034 * k[41]! + 0.04471061572777259 * k[45]!);
-    trial[2] = y[2]! + h * (0.054293734116568765 * k[2]! + 4.450312892752409 * k[22]! + 1.8915178993145003 * k[26]! - 5.801203960010585 * k[30]! + 0.3111643669578199 * k[34]! - 0.1521609496625161 * k[38]! + 0.20136540080403034 * k[42]! + 0.04471061572777259 * k[46]!);
-    trial[3] = y[3]! + h * (0.054293734116568765 * k[3]! + 4.450312892752409 * k[23]! + 1.8915178993145003 * k[27]! - 5.801203960010585 * k[31]! + 0.3111643669578199 * k[35]! - 0.1521609496625161 * k[39]! + 0.20136540080403034 * k[43]! + 0.04471061572777259 * k[47]!);
-    const fifth = norm(trial, e5);
-    const third = 0.1 * norm(trial, e3);
-    return fifth === 0 ? 0 : (fifth * fifth) / Math.sqrt(fifth * fifth + third * third);
-  }
-
-  function advance(y: Float64Array, span: number, tolerance: number, mark?: (done: number) => void): number {
-    if (!(span >= 0 && span < Number.POSITIVE_INFINITY)) throw new QuantityError("span", "0 or more", span);
-    const least = 1e-12 * span;
-    nearKink = 2e-2 * span;
-    let done = 0;
-    let step = span;
-    let evaluations = 0;
-    let side = kink(y);
-    while (done < span) {
-      slope(y, k, 0);
-      const left = span - done;
-      step = upToKink(y, step >= left ? left : Math.min(step, left / 2), side);
-      let error = attempt(y, step);
-      evaluations += 12;
-      while (!(error <= tolerance) && step > least) {
-        const factor = 0.9 * (tolerance / error) ** 0.125;
-        step *= Number.isNaN(factor) ? 0.1 : Math.min(0.9, Math.max(0.1, factor));
-        error = attempt(y, step);
-        evaluations += 11;
+  /** Where in the last step, of length h from `y`, the zero of `turn` lies as a share of it, by cubic Hermite interpolation. */
+  function turnWithin(y: Float64Array, h: number): number {
+    slope(trial, end, 0);
+    const turnAt = (t: number): number => {
+      const s = 1 - t;
+      for (let i = 0; i < 4; i++) {
+        const from = (1 + 2 * t) * y[i]! + t * h * first[i]!;
+        const to = (1 + 2 * s) * trial[i]! - s * h * end[i]!;
+        between[i] = s * s * from + t * t * to;
       }
-      if (!Number.isFinite(error)) throw new QuantityError("slope", "finite", error);
+      return turn(between);
+    };
+    return findRoot(turnAt, 0, 1, 1e-5).root;
+  }
+
+  /** The kink that a free step went over. */
+  function found(y: Float64Array, { done, h }: Tried, graded: boolean): Kink {
+    const to = turnWithin(y, h) * h;
+    const at = done + to;
+    return graded ? { at, before: to / 2, after: (h - to) / 2, aims: 2 } : { ...none, at };
+  }
+  /** The kink again where a step that was to end on it missed it, for what is left to end on it straight away. */
+  function aimed({ done, h, side }: Tried, kink: Kink): Kink {
+    const missed = h === kink.at - done && kink.aims > 0 ? turn(trial) / side : 0;
+    if (!(Math.abs(missed) > 3e-3 && Math.abs(missed) < 0.5)) return kink;
+    const to = h / (1 - missed);
+    return { ...kink, at: done + to, before: 4 * to, aims: kink.aims - 1 };
+  }
+
+  function lay(y: Float64Array, span: number, tolerance: number, course: Course, mark?: Mark): void {
+    requireSpan(span);
+    const least = 1e-12 * span;
+    let kink = none;
+    let done = 0;
+    let most = span;
+    slope(y, first, 0);
+    let side = turn(y);
+    while (done < span) {
+      const h = stepFrom(done, most, span, kink);
+      const lean = leanOf(done, h, kink);
+      step(y, h, lean);
+      // the estimates suppose a smooth slope: next to a kink they are too small
+      const size = lean === 0 ? error(h) : 2 * error(h);
+      const isFree = isPast(done, kink) && done !== kink.at;
+      const crosses = isFree && size < mostLocated && side * turn(trial) < 0 && h > 1e-6 * span;
+      const tried = { done, h, side };
+      const seen = crosses ? found(y, tried, tolerance < gradedTo) : aimed(tried, kink);
+      if (crosses) most = span;
+      if (seen !== kink) {
+        kink = seen;
+        continue;
+      }
+      const factor = 0.9 * Math.sqrt(Math.sqrt(Math.sqrt(tolerance / size)));
+      if (!(size <= tolerance) && h > least) {
+        most = Math.max(least, h * (Number.isNaN(factor) ? 0.1 : Math.min(0.9, Math.max(0.1, factor))));
+        continue;
+      }
+      if (!Number.isFinite(size)) throw new QuantityError("slope", "finite", size);
+      course.push(h / span, lean);
       y.set(trial);
-      side = kink(y);
-      done = span - done - step <= 1e-14 * span ? span : done + step;
-      step = Math.max(least, step * Math.min(6, Math.max(0.2, 0.9 * (tolerance / error) ** 0.125)));
+      most = h === kink.at - done ? span : Math.max(least, h * growth(factor, lean));
+      done = h === kink.at - done ? kink.at : span - done - h <= 1e-14 * span ? span : done + h;
+      mark?.(done);
+      slope(y, first, 0);
+      side = turn(y);
+    }
+  }
+
+  function follow(y: Float64Array, span: number, course: Course, mark?: Mark): void {
+    requireSpan(span);
+    let done = 0;
+    for (let i = 0; i < course.length; i += 2) {
+      const h = course[i]! * span;
+      slope(y, first, 0);
+      step(y, h, course[i + 1]!);
+      y.set(trial);
+      done += h;
       mark?.(done);
     }
-    return evaluations;
   }
-  return { advance };
+  return { lay, follow };
+}
+
+function requireSpan(span: number): void {
+  if (!(span >= 0 && span < Number.POSITIVE_INFINITY)) throw new QuantityError("span", "0 or more", span);
 }
