@@ -81,7 +81,7 @@ interface Piece {
 }
 
 /** Error per step of the line, relative. The estimate is far above the error of the 8th order step. */
-export const fullTolerance = 1e-7;
+export const fullTolerance = 5e-8;
 /** The rough shot: one even step per section. */
 const roughCourse: Course = [1, 0];
 /** Points per section of a trace. */

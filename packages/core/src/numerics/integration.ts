@@ -84,8 +84,7 @@ export function integrator(
       const h = stepFrom(done, most, span, kink);
       const lean = leanOf(done, h, kink);
       step(y, h, lean);
-      // the estimates suppose a smooth slope: next to a kink they are too small
-      const size = lean === 0 ? error(h) : 2 * error(h);
+      const size = error(h);
       const isFree = isPast(done, kink) && done !== kink.at;
       const crosses = isFree && size < mostLocated && side * turn(trial) < 0 && h > 1e-6 * span;
       const tried = { done, h, side };
