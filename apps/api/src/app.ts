@@ -5,11 +5,12 @@ import { type Context, Hono, type MiddlewareHandler } from "hono";
 import { methodNotAllowed } from "hono/method-not-allowed";
 import { batch, limitedBatch } from "./batch.js";
 import { compute, limited } from "./compute.js";
-import { serveDocument } from "./document.js";
+import { documentPaths, serveDocument } from "./document.js";
 import { computations, type Engine, engine } from "./engine.js";
 import { ready } from "./ready.js";
 import { lookUp, routeOf } from "./reference.js";
 import { failed, refuse } from "./refuse.js";
+import { retiring } from "./retiring.js";
 
 export { type Engine, engine };
 
@@ -25,11 +26,11 @@ export function createApp(given: Engine = engine, around: readonly MiddlewareHan
     c.json({ status: "ok", engine: contract.ENGINE_VERSION, contract: contract.CONTRACT_VERSION }),
   );
   app.get("/readyz", ready(given));
-  app.get("/openapi.json", serveDocument());
+  for (const path of documentPaths) app.get(path, serveDocument(path));
   for (const reference of contract.references) app.get(routeOf(reference.path), lookUp(reference));
   const bound = computations(given);
   for (const one of bound) {
-    app.on(["POST", "QUERY"], one.described.path, limited, compute(one));
+    app.on(["POST", "QUERY"], one.described.path, retiring(one.described.deprecated), limited, compute(one));
   }
   app.post("/v1/batch", limitedBatch, batch(bound));
   return app;

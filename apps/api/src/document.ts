@@ -1,26 +1,31 @@
-/** Serves the OpenAPI document: always the same bytes, loaded at the first request. */
+/** Serves the OpenAPI document in one of its forms: always the same bytes, loaded at the first request. */
 
+import { renderings } from "@plumbdrift/contract";
 import type { Handler } from "hono";
 import { names } from "./caching.js";
+
+/** Where the document is served. */
+export const documentPaths = Object.keys(renderings) as readonly (keyof typeof renderings)[];
 
 interface Served {
   readonly text: string;
   readonly etag: string;
 }
 
-export function serveDocument(): Handler {
+export function serveDocument(path: keyof typeof renderings): Handler {
   let served: Served | undefined;
   return async (c) => {
-    served ??= await load();
+    served ??= await load(path);
     c.header("ETag", served.etag);
     c.header("Cache-Control", "public, max-age=300");
     if (names(c.req.header("if-none-match"), served.etag)) return c.body(null, 304);
-    return c.body(served.text, 200, { "content-type": "application/json" });
+    return c.body(served.text, 200, { "content-type": renderings[path].type });
   };
 }
 
-async function load(): Promise<Served> {
-  const { openApiJson: text } = await import("./rendered.js");
+async function load(path: keyof typeof renderings): Promise<Served> {
+  const { documents } = await import("./rendered.js");
+  const text = documents[path];
   return { text, etag: `"${fingerprint(text)}"` };
 }
 

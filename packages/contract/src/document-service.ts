@@ -56,6 +56,25 @@ export const answerHeaders: Readonly<Record<string, HeaderObject>> = {
   "Cache-Control": header("How long a cache may keep it.", true),
 };
 
+interface Rendering {
+  readonly id: string;
+  readonly summary: string;
+  readonly type: string;
+}
+
+/** Where the document is served, and in what form. */
+export const renderings: Readonly<
+  Record<"/openapi.json" | "/openapi.yaml" | "/openapi-3.0.json", Rendering>
+> = {
+  "/openapi.json": { id: "readDocument", summary: "This document", type: "application/json" },
+  "/openapi.yaml": { id: "readYamlDocument", summary: "This document as YAML", type: "application/yaml" },
+  "/openapi-3.0.json": {
+    id: "readOlderDocument",
+    summary: "This document in OpenAPI 3.0, for generators that read no other",
+    type: "application/json",
+  },
+};
+
 export function problemResponses(codes: readonly ProblemCode[]): Record<string, ReferenceObject> {
   const statuses = [...new Set(codes.map((code) => problemKinds[code].status))].sort();
   return Object.fromEntries(
@@ -123,21 +142,23 @@ export function registerService(registry: Registry): void {
       ...problemResponses(["internal", "unavailable"]),
     },
   });
-  registry.registerPath({
-    method: "get",
-    path: "/openapi.json",
-    operationId: "readDocument",
-    tags: ["service"],
-    summary: "This document",
-    description: "The same bytes until the next release; send If-None-Match to save them.",
-    responses: {
-      "200": {
-        description: "The document.",
-        content: { "application/json": { schema: { type: "object" } } },
-        headers: { ETag: { description: "Names these bytes.", required: true, schema: { type: "string" } } },
+  for (const [path, { id, summary, type }] of Object.entries(renderings)) {
+    registry.registerPath({
+      method: "get",
+      path,
+      operationId: id,
+      tags: ["service"],
+      summary,
+      description: "The same bytes until the next release; send If-None-Match to save them.",
+      responses: {
+        "200": {
+          description: "The document.",
+          headers: { ...answerHeaders },
+          content: { [type]: { schema: { type: "object" } } },
+        },
+        "304": { description: "If-None-Match names the document.", headers: { ...answerHeaders } },
+        ...problemResponses(["internal"]),
       },
-      "304": { description: "Unchanged." },
-      ...problemResponses(["internal"]),
-    },
-  });
+    });
+  }
 }

@@ -1,6 +1,7 @@
 /** The OpenAPI 3.1 document, made from the operations and the table of problems. */
 
 import { OpenAPIHono, z } from "@hono/zod-openapi";
+import type { OpenAPIObject as OpenAPIObject30 } from "openapi3-ts/oas30";
 import type {
   ExamplesObject,
   HeaderObject,
@@ -45,7 +46,41 @@ export const computationProblems: readonly ProblemCode[] = problemCodes.filter(
 const license: LicenseObject & { identifier: string } = { name: "MIT", identifier: "MIT" };
 
 /** Builds the document. It costs some milliseconds: build it once and serve its bytes. */
-export function openApiDocument(): OpenAPIObject {
+export function openApiDocument(offered: readonly Described[] = operations): OpenAPIObject {
+  const info = { ...about.info, license };
+  return inUse(registered(offered).getOpenAPI31Document({ openapi: "3.1.0", ...about, info }));
+}
+
+/** The same for generators that read 3.0 only, from the same registry. */
+export function openApiDocument30(): OpenAPIObject30 {
+  const info = {
+    ...about.info,
+    license: { name: license.name, url: "https://spdx.org/licenses/MIT.html" },
+  };
+  return inUse(registered(operations).getOpenAPIDocument({ openapi: "3.0.3", ...about, info }));
+}
+
+/** What any path may answer to a method that the document does not list for it: said once. */
+const anyPath = { "405": { $ref: "#/components/responses/Problem405" } };
+
+const about = {
+  "x-any-path": anyPath,
+  info: {
+    title: "Plumbdrift",
+    version: CONTRACT_VERSION,
+    description:
+      "Recommends dry-dropper setups from open-channel hydraulics and the force balance of the rig. Every computation is a POST that stores nothing and, with the same body and the same answer, a QUERY (RFC 10008), which OpenAPI 3.1 cannot list. An answer has a strong ETag; who sends it as If-None-Match gets 304 before anything is computed. A quantity says its unit; a physical no (drowned, on the bed) is an answer with status 200; everything else that is not an answer is a problem document (RFC 9457).",
+  },
+  security: [],
+  servers: [{ url: "/", description: "The host that serves this document." }],
+  tags: [
+    { name: "compute", description: "Computations: the same request gives the same answer." },
+    { name: "reference", description: "What the numbers rest on." },
+    { name: "service", description: "The service itself." },
+  ],
+};
+
+function registered(offered: readonly Described[]): OpenAPIHono {
   const hono = new OpenAPIHono();
   const registry = hono.openAPIRegistry;
   // Components first: the description of a field would leak into a component that is met there first.
@@ -55,27 +90,20 @@ export function openApiDocument(): OpenAPIObject {
   registry.register("HoldTarget", HoldTargetSchema);
   registry.register("Box", BoxSchema);
   registerProblems(registry);
-  for (const described of operations) registerOperation(registry, described);
+  for (const described of offered) registerOperation(registry, described);
   registerBatch(registry);
   registerReference(registry);
   registerService(registry);
-  return hono.getOpenAPI31Document({
-    openapi: "3.1.0",
-    info: {
-      title: "Plumbdrift",
-      version: CONTRACT_VERSION,
-      description:
-        "Recommends dry-dropper setups from open-channel hydraulics and the force balance of the rig. Every computation is a POST that stores nothing and, with the same body and the same answer, a QUERY (RFC 10008), which OpenAPI 3.1 cannot list. An answer has a strong ETag; who sends it as If-None-Match gets 304 before anything is computed. A quantity says its unit; a physical no (drowned, on the bed) is an answer with status 200; everything else that is not an answer is a problem document (RFC 9457).",
-      license,
-    },
-    security: [],
-    servers: [{ url: "/", description: "The host that serves this document." }],
-    tags: [
-      { name: "compute", description: "Computations: the same request gives the same answer." },
-      { name: "reference", description: "What the numbers rest on." },
-      { name: "service", description: "The service itself." },
-    ],
-  });
+  return hono;
+}
+
+/** A document without the responses that no operation refers to. */
+function inUse<D extends OpenAPIObject | OpenAPIObject30>(document: D): D {
+  const text = JSON.stringify(document);
+  const used = Object.entries(document.components?.responses ?? {}).filter(([name]) =>
+    text.includes(`"#/components/responses/${name}"`),
+  );
+  return { ...document, components: { ...document.components, responses: Object.fromEntries(used) } };
 }
 
 function componentName(schema: z.ZodType): string {
@@ -89,6 +117,13 @@ const problemHeaders: Readonly<Record<number, Readonly<Record<string, HeaderObje
   405: { Allow: header("The methods of this path.", true) },
   429: { "Retry-After": header("Seconds until it is worth trying again.", true) },
   503: { "Retry-After": header("Seconds until it is worth trying again.", false) },
+};
+
+/** What an operation on its way out says in every answer. */
+const retiringHeaders: Readonly<Record<string, HeaderObject>> = {
+  Deprecation: header("Since when something else is to be used (RFC 9745).", true),
+  Sunset: header("From when it may no longer answer (RFC 8594).", false),
+  Link: header("A page that says what to use in its place.", true),
 };
 
 /** One response per status, which names the codes it can carry. */
@@ -115,7 +150,7 @@ const explainQuery = z.strictObject({
 });
 
 function registerOperation(registry: Registry, described: Described): void {
-  const { id, path, summary, description, request, response, examples, explain } = described;
+  const { id, path, summary, description, request, response, examples, explain, deprecated } = described;
   registry.registerPath({
     method: "post",
     path,
@@ -123,6 +158,7 @@ function registerOperation(registry: Registry, described: Described): void {
     tags: ["compute"],
     summary,
     description: explain === undefined ? `${description} It has no steps to explain.` : description,
+    ...(deprecated === undefined ? {} : { deprecated: true }),
     request: {
       ...(explain === undefined ? {} : { query: explainQuery }),
       body: {
@@ -133,7 +169,7 @@ function registerOperation(registry: Registry, described: Described): void {
     responses: {
       "200": {
         description: "The answer.",
-        headers: { ...answerHeaders },
+        headers: { ...answerHeaders, ...(deprecated === undefined ? {} : retiringHeaders) },
         content: { "application/json": { schema: response, examples: shownAnswer(described) } },
       },
       "304": {

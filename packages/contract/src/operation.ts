@@ -4,6 +4,7 @@ import type { z } from "@hono/zod-openapi";
 import type { Grounds } from "@plumbdrift/core";
 import type { Footing } from "./answer.js";
 import { type Cost, type Counted, workOf } from "./cost.js";
+import type { Deprecation } from "./deprecation.js";
 import type { Step } from "./explain.js";
 import { type Decoding, decodeBody } from "./quantity/decode.js";
 import type { Units } from "./quantity/units.js";
@@ -32,6 +33,8 @@ export interface Described {
   readonly examples: Readonly<Record<string, Example>>;
   readonly cost: Cost;
   readonly explain?: unknown;
+  /** Present once something else is to be used. */
+  readonly deprecated?: Deprecation;
   /** Where the body says the quantities that the core names; those of a body with water unless given. */
   readonly places?: Places;
 }

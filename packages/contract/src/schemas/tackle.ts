@@ -39,8 +39,10 @@ export interface WireShot extends Omit<Wire<Shot>, "measured"> {
 }
 
 const hookSize = z.number().int().min(6).max(20).openapi({ description: "Hook size: even, from 6 to 20." });
-// The pattern is given again: on its way into the document a regular expression would take its flags along.
-const printable = /^\P{Cc}{1,80}$/u;
+// The control characters of Unicode one by one: not every reader of the document knows \p{Cc}. The pattern is given again,
+// because on its way into the document a regular expression would take its flags along.
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what it keeps out
+const printable = /^[^\u0000-\u001f\u007f-\u009f]{1,80}$/u;
 const name = z
   .string()
   .regex(printable)
