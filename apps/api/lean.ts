@@ -49,6 +49,14 @@ export const toolByTool: Plugin = {
   },
 };
 
+/** One router suffices for some dozens of paths. */
+export const oneRouter: Plugin = {
+  name: "one router",
+  setup({ onResolve, resolve }) {
+    onResolve({ filter: /^hono$/ }, ({ kind, resolveDir }) => resolve("hono/tiny", { kind, resolveDir }));
+  },
+};
+
 /** zod schemas can describe themselves as JSON Schema, which no host asks them to. */
 export const noJsonSchema: Plugin = {
   name: "no JSON Schema",
@@ -70,14 +78,17 @@ export const undescribed: Plugin = {
       external: true,
       sideEffects: false,
     }));
-    onLoad({ filter: /packages[\\/]contract[\\/]dist[\\/]index\.js$/ }, async ({ path }) => ({
+    onLoad({ filter: /packages[\\/](contract|core)[\\/]dist[\\/][^\\/]+\.js$/ }, async ({ path }) => ({
       contents: withPlainZod(withoutDescriptions(await readFile(path, "utf8"))),
     }));
   },
 };
 
-/** What an operation tells the document alone. */
-const told = new Set(["summary", "description", "examples"]);
+/** What an operation tells the document alone, and a reference the texts that are rendered once. */
+const told: ReadonlyMap<string, readonly string[]> = new Map([
+  ["operation", ["summary", "description", "examples"]],
+  ["references", ["summary", "description", "schema", "read", "example", "keys"]],
+]);
 
 /** `schema.openapi(…)` is a copy with a description: a copy is left. What is made while the module loads is marked as free
  *  of effects, so that what nobody uses of it can go. */
@@ -94,18 +105,35 @@ function withoutDescriptions(text: string): string {
 }
 
 function shortened(node: ts.Node): ts.Node {
-  if (!ts.isCallExpression(node)) return node;
-  const { expression: called, arguments: given } = node;
-  if (ts.isPropertyAccessExpression(called) && called.name.text === "openapi") {
-    const clone = ts.factory.createPropertyAccessExpression(called.expression, "clone");
-    return ts.factory.createCallExpression(clone, undefined, []);
+  if (ts.isCallExpression(node)) {
+    const { expression: called, arguments: given } = node;
+    if (ts.isPropertyAccessExpression(called) && called.name.text === "openapi") {
+      const clone = ts.factory.createPropertyAccessExpression(called.expression, "clone");
+      return ts.factory.createCallExpression(clone, undefined, []);
+    }
+    const kept = given.map((argument) => without(nameOf(called), argument));
+    return ts.factory.updateCallExpression(node, called, undefined, kept);
   }
-  const [first] = given;
-  if (called.getText() !== "operation" || first === undefined || !ts.isObjectLiteralExpression(first))
-    return node;
-  const kept = first.properties.filter(({ name }) => !(name && told.has(name.getText())));
-  const object = ts.factory.createObjectLiteralExpression(kept);
-  return ts.factory.updateCallExpression(node, called, undefined, [object]);
+  if (!ts.isVariableDeclaration(node) || node.initializer === undefined) return node;
+  const kept = without(nameOf(node.name), node.initializer);
+  return ts.factory.updateVariableDeclaration(node, node.name, undefined, undefined, kept);
+}
+
+function nameOf(node: ts.Node): string {
+  return ts.isIdentifier(node) ? node.text : "";
+}
+
+/** An expression whose objects lack what is told of a name. */
+function without(name: string, expression: ts.Expression): ts.Expression {
+  const keys = told.get(name);
+  if (keys === undefined) return expression;
+  const visit = (node: ts.Node): ts.Node => {
+    if (ts.isFunctionLike(node)) return node;
+    if (!ts.isObjectLiteralExpression(node)) return ts.visitEachChild(node, visit, undefined);
+    const kept = node.properties.filter(({ name }) => !(name && keys.includes(nameOf(name))));
+    return ts.visitEachChild(ts.factory.updateObjectLiteralExpression(node, kept), visit, undefined);
+  };
+  return ts.visitNode(expression, visit) as ts.Expression;
 }
 
 function pure(node: ts.Node): ts.Node {

@@ -19,7 +19,15 @@ const config: ReturnType<typeof defineConfig> = defineConfig([
     minify: "terser",
     terserOptions: { module: true, compress: { passes: 3, unsafe_arrows: true } },
     platform: "neutral",
-    esbuildPlugins: [renderedOnce, renderedApart, oneLanguage, noJsonSchema, toolByTool, undescribed],
+    esbuildPlugins: [
+      renderedOnce,
+      renderedApart,
+      oneRouter,
+      oneLanguage,
+      noJsonSchema,
+      toolByTool,
+      undescribed,
+    ],
   },
   { ...bundled, entry: ["src/rendered.ts"], esbuildPlugins: [renderedOnce] },
 ]);

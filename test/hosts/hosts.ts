@@ -67,8 +67,13 @@ async function serve(command: Command): Promise<Running> {
   };
 }
 
+export interface Started {
+  readonly base: string;
+  readonly process: ChildProcess;
+}
+
 /** Starts a command and waits until it answers. */
-export async function started(command: Command): Promise<{ base: string; process: ChildProcess }> {
+export async function started(command: Command): Promise<Started> {
   const port = await freePort();
   const [program = "", ...args] = command(port);
   // a group of its own: some of the commands start the runtime as a child

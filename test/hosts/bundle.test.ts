@@ -1,0 +1,31 @@
+/** How much a Worker has to load. */
+
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { gzipSync } from "node:zlib";
+import { expect, test } from "vitest";
+
+const built = (name: string): string => readFileSync(resolve("../../apps/api/dist", name), "utf8");
+const kilobytes = (name: string): number => gzipSync(built(name), { level: 9 }).length / 1000;
+
+/** A host compiles it before its first answer, and an edge does so whenever it has let go of the Worker. */
+const ceiling = 90;
+
+test("a Worker's script is small", () => {
+  expect(kilobytes("workerd.js")).toBeLessThanOrEqual(ceiling);
+});
+
+test("the scripts of the fetch hosts import nothing of Node", () => {
+  for (const name of ["workerd.js", "fetch.js"]) {
+    expect(built(name)).not.toMatch(/(from\s*|import\s*\(?\s*|require\()["']node:/);
+  }
+});
+
+test("the document stays apart from them", () => {
+  expect(built("rendered.js")).toContain("openapi");
+  for (const name of ["workerd.js", "fetch.js", "lambda.js"]) {
+    expect(built(name)).toContain('import("./rendered.js")');
+    expect(built(name)).not.toContain("Recommends dry-dropper setups");
+  }
+  expect(built("rendered.js")).toContain("Recommends dry-dropper setups");
+});
