@@ -1,5 +1,13 @@
 import { defineConfig, type Options } from "tsup";
-import { noJsonSchema, oneLanguage, renderedApart, renderedOnce, toolByTool, undescribed } from "./lean.js";
+import {
+  noJsonSchema,
+  oneLanguage,
+  oneRouter,
+  renderedApart,
+  renderedOnce,
+  toolByTool,
+  undescribed,
+} from "./lean.js";
 
 /** Everything is bundled: what is deployed is one folder, with no node_modules beside it. */
 const bundled: Options = { format: "esm", target: "es2022", noExternal: [/./] };
