@@ -91,6 +91,11 @@ describe("a request beyond its budget", () => {
       b.top = 50;
       b.box.nymphs = Array(200).fill(b.box.nymphs[0]);
     },
+    shiftFlow: (b) => {
+      b.rank = true;
+      b.top = 50;
+      b.box = { ...smallBox().box, nymphs: Array(400).fill({ size: 16 }) };
+    },
     traceSurface: (b) => {
       b.reaches = Array(20).fill(b.reaches[0]);
       b.pointsPerReach = 2000;
