@@ -15,6 +15,7 @@ export interface Engine {
   readonly driftRig: Call<typeof contract.driftRig>;
   readonly holdRig: Call<typeof contract.holdRig>;
   readonly rankSetups: Call<typeof contract.rankSetups>;
+  readonly checkRig: Call<typeof contract.checkRig>;
   readonly weighTakes: Call<typeof contract.weighTakes>;
   readonly shiftFlow: Call<typeof contract.shiftFlow>;
   readonly carryFlow: Call<typeof contract.carryFlow>;
@@ -40,6 +41,8 @@ export const engine: Engine = {
   holdRig: ({ rig, observation, options }) => core.hold(rig, core.waterColumn(observation), options),
   rankSetups: ({ observation, ...stop }) =>
     core.rankSetups({ ...stop, column: core.waterColumn(observation) }),
+  checkRig: ({ observation, inHand, stop, rules }) =>
+    core.check(inHand, { ...stop, column: core.waterColumn(observation) }, rules),
   weighTakes: core.weighTakes,
   shiftFlow,
   ...channels,
@@ -53,6 +56,7 @@ export function computations(given: Engine): readonly Computation[] {
     computation(contract.driftRig, given.driftRig),
     computation(contract.holdRig, given.holdRig),
     computation(contract.rankSetups, given.rankSetups),
+    computation(contract.checkRig, given.checkRig),
     computation(contract.weighTakes, given.weighTakes),
     computation(contract.shiftFlow, given.shiftFlow),
     computation(contract.carryFlow, given.carryFlow),

@@ -1,6 +1,7 @@
 /** Every computation the API offers, in the order the document lists them. */
 import type { Described } from "../operation.js";
 import { carryFlow } from "./carry-flow.js";
+import { checkRig } from "./check-rig.js";
 import { driftRig } from "./drift-rig.js";
 import { estimateResistance } from "./estimate-resistance.js";
 import { findDepth } from "./find-depth.js";
@@ -23,6 +24,7 @@ export type { ReadColumnResponse } from "./read-column.js";
 export type { ShiftedFlow } from "./shift-flow.js";
 export {
   carryFlow,
+  checkRig,
   driftRig,
   estimateResistance,
   findDepth,
@@ -47,6 +49,7 @@ export const operations: readonly Described[] = [
   driftRig,
   holdRig,
   rankSetups,
+  checkRig,
   weighTakes,
   shiftFlow,
   carryFlow,

@@ -74,7 +74,7 @@ export interface RankedSetups extends Pick<Ranking, "candidates" | "refused" | "
   readonly window: Wire<Window>;
 }
 
-const WindowSchema = strict<Wire<Window>>({
+export const FishWindowSchema: Strict<Wire<Window>> = strict<Wire<Window>>({
   low: quantity("length", "Lower edge, a height above the bed."),
   high: quantity("length", "Upper edge, a height above the bed."),
   holding: quantity("length", "Where the fish holds, a height above the bed."),
@@ -93,7 +93,7 @@ export const RankedSetupsSchema: Strict<RankedSetups> = strict<RankedSetups>({
   inHand: SetupSchema.openapi({ description: "The rig in hand, with its place among all." }).optional(),
   candidates: count("Combinations of the box."),
   refused: z.array(RefusedSchema).openapi({ description: "Candidates that a hard limit ruled out." }),
-  window: WindowSchema,
+  window: FishWindowSchema,
   cautions: z.array(z.string()).openapi({ description: "For everyone at the water, whatever the setup." }),
   work: strict<Ranking["work"]>({
     curves: count("Curves of pull against speed."),
@@ -120,7 +120,7 @@ export function rankedOf(ranking: Ranking, units: Units): RankedSetups {
     ...(inHand === null ? {} : { inHand: setupOf(inHand, units) }),
     candidates,
     refused,
-    window: encode(WindowSchema, window, units),
+    window: encode(FishWindowSchema, window, units),
     cautions,
     work,
   };

@@ -14,7 +14,7 @@ export interface SaidSettled extends Omit<Settled, "floatMargin" | "grounds"> {
 
 export type WireSettled = Wire<SaidSettled>;
 
-const RegimeSchema: z.ZodType<Regime> = z
+export const RegimeSchema: z.ZodType<Regime> = z
   .enum(["hanging", "on-bed", "drowned", "slack-water"])
   .openapi("Regime", {
     description:

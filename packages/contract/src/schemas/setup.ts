@@ -134,7 +134,7 @@ export function setupOf(setup: Setup, units: Units): WireSetup {
 }
 
 /** The pieces, each with a name. */
-function tiedOf({ dry, nymph, tippet, dropper }: Pieces): Pieces {
+export function tiedOf({ dry, nymph, tippet, dropper }: Pieces): Pieces {
   return { dry, nymph, tippet: { ...tippet, name: describeTippet(tippet) }, dropper };
 }
 

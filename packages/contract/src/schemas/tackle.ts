@@ -42,7 +42,7 @@ const hookSize = z.number().int().min(6).max(20).openapi({ description: "Hook si
 // The control characters of Unicode one by one: not every reader of the document knows \p{Cc}. The pattern is given again,
 // because on its way into the document a regular expression would take its flags along.
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what it keeps out
-const printable = /^[^\u0000-\u001f\u007f-\u009f]{1,80}$/u;
+export const printable: RegExp = /^[^\u0000-\u001f\u007f-\u009f]{1,80}$/u;
 const name = z
   .string()
   .regex(printable)

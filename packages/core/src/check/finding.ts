@@ -17,41 +17,44 @@ import type { RuleFacts } from "./rules.js";
 /** stop: do not fish it so · fix: change it first · watch: it fishes, with a weakness · note: something to know or to say. */
 export type Severity = "stop" | "fix" | "watch" | "note";
 
-export type FindingCode =
-  | "dry-drowns"
-  | "dry-overloaded"
-  | "dry-barely-carries"
-  | "dry-pulled-under"
-  | "dry-floats-by-film"
-  | "nymph-leans"
-  | "nymph-towed"
-  | "nymph-on-bed"
-  | "nymph-near-bed"
-  | "dropper-longer-than-water"
-  | "nymph-above-fish"
-  | "nymph-below-fish"
-  | "run-ends-first"
-  | "settles-late"
-  | "dropper-outlasts-leader"
-  | "line-order-close"
-  | "tippet-coarse"
-  | "tippet-fine"
-  | "splash-shows"
-  | "nymph-in-slower-lane"
-  | "nymph-lands-below"
-  | "drag-before-settled"
-  | "drag-before-end"
-  | "rule-forbids"
-  | "rule-unknown"
-  | "rules-not-stated"
-  | "temperature-not-stated"
-  | "bed-not-stated"
-  | "run-not-stated"
-  | "fish-not-stated"
-  | "surface-not-stated"
-  | "leader-not-stated"
-  | "cast-not-stated"
-  | "slack-not-stated";
+/** Every code, the gravest of each question first. */
+export const findingCodes = [
+  "dry-drowns",
+  "dry-overloaded",
+  "dry-barely-carries",
+  "dry-pulled-under",
+  "dry-floats-by-film",
+  "nymph-leans",
+  "nymph-towed",
+  "nymph-on-bed",
+  "nymph-near-bed",
+  "dropper-longer-than-water",
+  "nymph-above-fish",
+  "nymph-below-fish",
+  "run-ends-first",
+  "settles-late",
+  "dropper-outlasts-leader",
+  "line-order-close",
+  "tippet-coarse",
+  "tippet-fine",
+  "splash-shows",
+  "nymph-in-slower-lane",
+  "nymph-lands-below",
+  "drag-before-settled",
+  "drag-before-end",
+  "rule-forbids",
+  "rule-unknown",
+  "rules-not-stated",
+  "temperature-not-stated",
+  "bed-not-stated",
+  "run-not-stated",
+  "fish-not-stated",
+  "surface-not-stated",
+  "leader-not-stated",
+  "cast-not-stated",
+  "slack-not-stated",
+] as const;
+export type FindingCode = (typeof findingCodes)[number];
 
 interface MeasureOf<Kind extends string, Q> {
   readonly name: string;

@@ -3,6 +3,7 @@ export * from "./check.js";
 export * from "./finding.js";
 export * from "./heat.js";
 export * from "./messages.js";
+export { mostTrialDrifts } from "./remedy.js";
 export * from "./rules.js";
 export * from "./wading.js";
 export * from "./wading-limits.js";

@@ -217,7 +217,9 @@ function checkClause(clause: Clause, name: string): void {
   }
 }
 
-function checkFacts({ flies, hooks, date, time }: RuleFacts): void {
+function checkFacts({ flies, hooks, addedWeight, date, time }: RuleFacts): void {
+  if (addedWeight !== undefined && !(addedWeight.least >= 0 && addedWeight.most >= addedWeight.least))
+    throw new QuantityError("most of the added weight", `at least ${addedWeight.least} kg`, addedWeight.most);
   if (flies !== undefined) checkCount("flies", flies);
   if (hooks !== undefined) checkCount("hooks", hooks);
   if (date !== undefined) checkDate("date", date);

@@ -1,0 +1,161 @@
+/** checkRig: is this rig sound here, and do the rules that somebody states allow it? */
+
+import { z } from "@hono/zod-openapi";
+import {
+  type Checked,
+  type CheckStop,
+  type LieObservation,
+  mostTrialDrifts,
+  type Observation,
+  type Pieces,
+  type Rules,
+  rulesVersion,
+} from "@plumbdrift/core";
+import { type Footing, footing } from "../answer.js";
+import { checkExamples } from "../examples-check.js";
+import { type Operation, operation } from "../operation.js";
+import type { Decoding } from "../quantity/decode.js";
+import { quantity } from "../quantity/schema.js";
+import type { Units } from "../quantity/units.js";
+import { isRecord } from "../quantity/walk.js";
+import { type Decoded, strict, type Wire } from "../quantity/wire.js";
+import { type Places, waterPlaces } from "../refusal.js";
+import { CheckedRigSchema, checkedOf, type WireChecked } from "../schemas/checked.js";
+import { pulls } from "../schemas/pulls.js";
+import { SetupsSchema } from "../schemas/ranking.js";
+import { FactsSchema, RulesSchema, type WireFacts, type WireRules } from "../schemas/rules.js";
+import { handOf, PiecesSchema, type WirePieces } from "../schemas/stop.js";
+import { TippetSchema, tippetOf, type WireTippet } from "../schemas/tackle.js";
+import { observationOf, UnitsSchema, WaterSchema, type WireWater } from "../schemas/water.js";
+
+type Leader = NonNullable<CheckStop["leader"]>;
+
+interface WireLeader extends Wire<Omit<Leader, "tippet">> {
+  readonly tippet?: WireTippet | undefined;
+}
+
+interface Asked extends Wire<Omit<CheckStop, "column" | "lie" | "leader" | "facts">> {
+  readonly water: WireWater;
+  readonly inHand: WirePieces;
+  readonly fish?: Wire<LieObservation> | undefined;
+  readonly leader?: WireLeader | undefined;
+  readonly facts?: WireFacts | undefined;
+  readonly rules?: WireRules | undefined;
+  readonly units?: Units | undefined;
+}
+
+const knotShare = z.number().min(0.1).max(1).optional();
+
+const LeaderSchema = strict<WireLeader>({
+  tippet: TippetSchema.optional().openapi({
+    description: "Its last length: strength by material and diameter.",
+  }),
+  breakingForce: quantity("force", "Without a knot, in place of the tables.", 0.1, 1000, "N").optional(),
+  knotShare: knotShare.openapi({
+    description: "Share of it that the knot leaves; 0.8 unless given (practice).",
+  }),
+}).openapi("Leader", { description: "What the dry is tied to." });
+
+const { fish, runLength, cast, surface, leastMargin, excessScale, wind } = SetupsSchema.shape;
+
+const Request = strict<Asked>({
+  water: WaterSchema,
+  inHand: PiecesSchema.openapi({ description: "The rig in hand; any piece of it may be measured." }),
+  fish,
+  runLength,
+  cast,
+  surface,
+  leastMargin,
+  excessScale,
+  wind,
+  held: pulls.held,
+  leader: LeaderSchema.optional(),
+  knotShare: knotShare.openapi({
+    description:
+      "Share of its strength that the weaker knot of the dropper leaves; 0.8 unless given (practice).",
+  }),
+  slack: quantity("length", "Slack of leader on the water.", 0.01, 20, "m").optional(),
+  laneDifference: quantity("speed", "Of the leader's lane over the dry's.", -5, 5, "m/s").optional(),
+  facts: FactsSchema.optional(),
+  rules: RulesSchema.optional().openapi({ description: "Without them every rule is unknown." }),
+  units: UnitsSchema.optional(),
+}).openapi("CheckRigRequest");
+
+const Response = strict<WireChecked & Footing>({ ...CheckedRigSchema.shape, ...footing }).openapi(
+  "CheckRigResponse",
+);
+
+interface Input {
+  readonly observation: Observation;
+  readonly inHand: Pieces;
+  readonly stop: Omit<CheckStop, "column">;
+  readonly rules: Rules | undefined;
+}
+
+const places: Places = [
+  ["most of clause #", "/rules/clauses/#/most"],
+  ["windows? of clause #", "/rules/clauses/#/windows"],
+  ["first day that the rules", "/rules/inForce/from"],
+  ["last day that the rules", "/rules/inForce/to"],
+  ["most of the added weight", "/facts/addedWeight/most"],
+  ["date", "/facts/date"],
+  ["time of day", "/facts/time"],
+  ...waterPlaces,
+];
+
+const made: Operation<Input, Checked, WireChecked> = operation<Asked, Input, Checked, WireChecked>({
+  id: "checkRig",
+  path: "/v1/checks",
+  summary: "Is this rig sound here, and do the rules that somebody states allow it?",
+  description:
+    "Findings on balance, depth, strength and presentation, each with the smallest change that answers it, recomputed; and the answer of each stated rule. No rules are shipped: what nobody states is unknown, and ask the local rules.",
+  request: Request,
+  response: Response,
+  examples: checkExamples,
+  cost: {
+    lessAt: "",
+    terms: [
+      {
+        counts: "drifts: one of the rig in hand, and the most that its remedies may try",
+        each: 2500,
+        of: () => 1 + mostTrialDrifts,
+      },
+    ],
+  },
+  places,
+  toInput: ({ water, inHand, rules, units: _, ...stop }) => ({
+    observation: observationOf(water),
+    inHand: handOf(inHand),
+    stop: stopOf(stop),
+    rules,
+  }),
+  encode: (checked, units) => ({ answer: checkedOf(checked, units), grounds: checked.grounds }),
+});
+
+/** The version of the rules is read before anything else: what a later one says need not fit this one. */
+export const checkRig: Operation<Input, Checked, WireChecked> = {
+  ...made,
+  decode: (body) => otherVersion(body) ?? made.decode(body),
+};
+
+function otherVersion(body: unknown): Extract<Decoding<never>, { readonly ok: false }> | undefined {
+  const rules = isRecord(body) ? body.rules : undefined;
+  const version = isRecord(rules) ? rules.version : undefined;
+  if (typeof version !== "number" || version === rulesVersion) return undefined;
+  const expected = `${rulesVersion}, the version of rules that this engine understands`;
+  return { ok: false, errors: [{ path: "/rules/version", expected, received: String(version) }] };
+}
+
+type Said = Omit<Decoded<Asked>, "water" | "inHand" | "rules" | "units">;
+
+function stopOf({ fish, leader, ...rest }: Said): Omit<CheckStop, "column"> {
+  return {
+    ...rest,
+    ...(fish === undefined ? {} : { lie: fish }),
+    ...(leader === undefined ? {} : { leader: leaderOf(leader) }),
+  };
+}
+
+function leaderOf({ tippet, ...rest }: NonNullable<Said["leader"]>): Leader {
+  return tippet === undefined ? rest : { ...rest, tippet: tippetOf(tippet, "/leader/tippet") };
+}
