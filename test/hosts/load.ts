@@ -28,6 +28,7 @@ async function round(command: Command, operation: Described): Promise<Round> {
   try {
     await autocannon({ ...sent, duration: 1 });
     const { requests, latency, errors, timeouts, non2xx } = await autocannon({ ...sent, duration: seconds });
+    if (requests.total === 0) throw new Error("nothing was answered in a round: is something else running?");
     if (errors + timeouts + non2xx > 0)
       throw new Error(`${errors} errors, ${timeouts} timeouts, ${non2xx} other statuses`);
     return { perSecond: requests.average, p50: latency.p50, p99: latency.p99 };
