@@ -18,6 +18,7 @@ export interface Engine {
   readonly checkRig: Call<typeof contract.checkRig>;
   readonly weighTakes: Call<typeof contract.weighTakes>;
   readonly shiftFlow: Call<typeof contract.shiftFlow>;
+  readonly adjustRig: Call<typeof contract.adjustRig>;
   readonly carryFlow: Call<typeof contract.carryFlow>;
   readonly findDepth: Call<typeof contract.findDepth>;
   readonly readEnergy: Call<typeof contract.readEnergy>;
@@ -45,6 +46,7 @@ export const engine: Engine = {
     core.check(inHand, { ...stop, column: core.waterColumn(observation) }, rules),
   weighTakes: core.weighTakes,
   shiftFlow,
+  adjustRig: core.adjustRig,
   ...channels,
 };
 
@@ -59,6 +61,7 @@ export function computations(given: Engine): readonly Computation[] {
     computation(contract.checkRig, given.checkRig),
     computation(contract.weighTakes, given.weighTakes),
     computation(contract.shiftFlow, given.shiftFlow),
+    computation(contract.adjustRig, given.adjustRig),
     computation(contract.carryFlow, given.carryFlow),
     computation(contract.findDepth, given.findDepth),
     computation(contract.readEnergy, given.readEnergy),

@@ -1,6 +1,6 @@
 /** Named examples of a day on the river. The stop is invented; the counts are nobody's catch. */
 
-import type { Examples } from "./examples-units.js";
+import { type Examples, ft } from "./examples-units.js";
 
 const min = (value: number) => ({ value, unit: "min" });
 
@@ -22,6 +22,60 @@ export const takesExamples: Examples = {
       countMisses: false,
       threshold: 2,
       confidence: 0.8,
+    },
+  },
+};
+
+/** Larkspur Bend, an invented stop, and what someone has on there. */
+const atLarkspur = {
+  water: {
+    depth: ft(3),
+    surfaceSpeed: { value: 3, unit: "ft/s" },
+    bed: "cobble",
+    temperature: { value: 54, unit: "degF" },
+  },
+  inHand: {
+    dry: { size: 10, style: "foam" },
+    nymph: { size: 16, bead: { diameter: { value: 2.3, unit: "mm" }, material: "tungsten" } },
+    tippet: { material: "fluorocarbon", x: 5 },
+    dropper: { value: 30, unit: "in" },
+  },
+} as const;
+
+export const adjustExamples: Examples = {
+  ticks: {
+    summary:
+      "Larkspur Bend, an invented stop: it ticks the bottom in most drifts, and the dry takes 8 s over 20 ft",
+    value: {
+      ...atLarkspur,
+      seen: [
+        { kind: "ticks", drifts: 10, ticks: 13 },
+        { kind: "drift-time", distance: ft(20), time: { value: 8, unit: "s" } },
+      ],
+      runLength: ft(20),
+      units: "us",
+    },
+  },
+  drowned: {
+    summary: "The dry goes under after 4 s, the nymph never touches; two tippets and three lengths at hand",
+    value: {
+      ...atLarkspur,
+      seen: [
+        { kind: "dry", outcome: "drowned", after: { value: 4, unit: "s" } },
+        { kind: "ticks", drifts: 8, ticks: 0 },
+        { kind: "nymph", rides: "behind" },
+      ],
+      box: {
+        dries: [{ size: 8, style: "foam" }],
+        nymphs: [{ size: 16, bead: { diameter: { value: 2, unit: "mm" }, material: "tungsten" } }],
+        tippets: [
+          { material: "fluorocarbon", x: 6 },
+          { material: "nylon", x: 5 },
+        ],
+        dropperLengths: [18, 24, 36].map((value) => ({ value, unit: "in" })),
+      },
+      uncertainty: { depth: 0.05 },
+      seed: 7,
     },
   },
 };

@@ -90,6 +90,9 @@ export const waterPlaces: Places = [
   ["lower edge of the window", "/window/low"],
   ["upper edge of the window", "/window/high"],
   ["sections of the rig", "/rig/sections"],
+  ["speed of a timed drift", "/seen"],
+  ["uncertainty of water and rig", "/uncertainty"],
+  ["single changes that the box allows", "/box"],
 ];
 
 /** The problem that an error stands for, or nothing when it is a failure of ours. */

@@ -1,5 +1,6 @@
 /** Every computation the API offers, in the order the document lists them. */
 import type { Described } from "../operation.js";
+import { adjustRig } from "./adjust-rig.js";
 import { carryFlow } from "./carry-flow.js";
 import { checkRig } from "./check-rig.js";
 import { driftRig } from "./drift-rig.js";
@@ -23,6 +24,7 @@ export type { RankSetupsResponse } from "./rank-setups.js";
 export type { ReadColumnResponse } from "./read-column.js";
 export type { ShiftedFlow } from "./shift-flow.js";
 export {
+  adjustRig,
   carryFlow,
   checkRig,
   driftRig,
@@ -52,6 +54,7 @@ export const operations: readonly Described[] = [
   checkRig,
   weighTakes,
   shiftFlow,
+  adjustRig,
   carryFlow,
   findDepth,
   readEnergy,

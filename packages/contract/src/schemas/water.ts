@@ -10,6 +10,7 @@ import {
   type Observation,
   type TimedFloat,
 } from "@plumbdrift/core";
+import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { type Decoded, type Strict, strict, type Wire } from "../quantity/wire.js";
@@ -111,4 +112,10 @@ export function observationOf({ d84, points, bed, ...water }: Decoded<WireWater>
           points: points.map((p) => ({ heightAboveBed: heightAboveBed(p.heightAboveBed), speed: p.speed })),
         }),
   };
+}
+
+/** An observation as a request would say it. */
+export function waterOf({ bed, ...observation }: Observation, units: Units): WireWater {
+  const stones = typeof bed === "object" ? { d84: bed.d84 } : { bed };
+  return encode(WaterSchema, { ...observation, ...stones }, units);
 }

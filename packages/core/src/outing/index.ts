@@ -1,4 +1,8 @@
 /** outing: a day on the river. */
+export { adjustRig, effectiveSamplesValidity } from "./adjust.js";
+export { mostChanges } from "./adjust-candidates.js";
+export { sightingScales } from "./adjust-likelihood.js";
+export type * from "./adjust-types.js";
 export * from "./flow.js";
 export {
   exponentScatter,

@@ -1,5 +1,5 @@
 /** setup: candidates, judgement, ranking, reasons. */
 export * from "./judge.js";
 export * from "./rank.js";
-export { standingCautions } from "./reasons.js";
+export { changeBetween, standingCautions } from "./reasons.js";
 export * from "./stop.js";
