@@ -38,18 +38,18 @@ const atLarkspur = {
     dry: { size: 10, style: "foam" },
     nymph: { size: 16, bead: { diameter: { value: 2.3, unit: "mm" }, material: "tungsten" } },
     tippet: { material: "fluorocarbon", x: 5 },
-    dropper: { value: 30, unit: "in" },
+    dropper: { value: 36, unit: "in" },
   },
 } as const;
 
 export const adjustExamples: Examples = {
   ticks: {
     summary:
-      "Larkspur Bend, an invented stop: it ticks the bottom in most drifts, and the dry takes 8 s over 20 ft",
+      "Larkspur Bend, an invented stop: it ticks the bottom in every other drift, and the dry takes 8 s over 20 ft",
     value: {
       ...atLarkspur,
       seen: [
-        { kind: "ticks", drifts: 10, ticks: 13 },
+        { kind: "ticks", drifts: 10, ticks: 6 },
         { kind: "drift-time", distance: ft(20), time: { value: 8, unit: "s" } },
       ],
       runLength: ft(20),
@@ -72,7 +72,7 @@ export const adjustExamples: Examples = {
           { material: "fluorocarbon", x: 6 },
           { material: "nylon", x: 5 },
         ],
-        dropperLengths: [18, 24, 36].map((value) => ({ value, unit: "in" })),
+        dropperLengths: [18, 24, 30].map((value) => ({ value, unit: "in" })),
       },
       uncertainty: { depth: 0.05 },
       seed: 7,

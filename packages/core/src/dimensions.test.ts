@@ -118,7 +118,13 @@ const reasons: Readonly<Record<string, readonly (keyof typeof core)[]>> = {
     "wade",
     "heat",
   ],
-  "of tackle in its own sizes; what it ranks by is scaled above": ["judge", "inOrder", "rankSetups", "check", "adjustRig"],
+  "of tackle in its own sizes; what it ranks by is scaled above": [
+    "judge",
+    "inOrder",
+    "rankSetups",
+    "check",
+    "adjustRig",
+  ],
 };
 
 /** Units are straight lines by their own tests; numerics and sources know no dimension. */

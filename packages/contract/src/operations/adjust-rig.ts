@@ -12,14 +12,7 @@ import { count, plain, strict, type Wire } from "../quantity/wire.js";
 import { QuantitiesSchema, ScalesSchema, SightingSchema, UncertaintySchema } from "../schemas/adjust.js";
 import { ColumnSchema, columnOf, type WireColumn } from "../schemas/column.js";
 import { SetupsSchema } from "../schemas/ranking.js";
-import {
-  BoxSchema,
-  boxOf,
-  handOf,
-  PiecesSchema,
-  type WireBox,
-  type WirePieces,
-} from "../schemas/stop.js";
+import { BoxSchema, boxOf, handOf, PiecesSchema, type WireBox, type WirePieces } from "../schemas/stop.js";
 import { observationOf, UnitsSchema, WaterSchema, type WireWater, waterOf } from "../schemas/water.js";
 
 type Options =
@@ -119,8 +112,10 @@ const FitSchema = strict<AdjustedRig["fit"]>({
   sightings: z.array(chance("Of one.")).openapi({
     description: "For each sighting, in order: its likelihood over the greatest it could have.",
   }),
-  best: chance("The same for all together, of the best water and rig that were tried."),
-  logEvidence: plain("Natural logarithm of its mean over what was thought beforehand."),
+  best: chance(
+    "The same for all together, times the likelihood of the water and the rig beforehand over its greatest: the best that was tried.",
+  ),
+  logEvidence: plain("Natural logarithm of the mean likelihood of all over what was thought beforehand."),
   verdict: z.enum(["explained", "strained", "contradictory"]).openapi({
     description: "Contradictory: no water and no rig near what was stated explains all of it.",
   }),

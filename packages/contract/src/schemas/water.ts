@@ -116,6 +116,7 @@ export function observationOf({ d84, points, bed, ...water }: Decoded<WireWater>
 
 /** An observation as a request would say it. */
 export function waterOf({ bed, ...observation }: Observation, units: Units): WireWater {
+  if (bed === undefined) return encode(WaterSchema, observation, units);
   const stones = typeof bed === "object" ? { d84: bed.d84 } : { bed };
   return encode(WaterSchema, { ...observation, ...stones }, units);
 }

@@ -24,6 +24,8 @@ export interface Tried extends World {
   readonly factors: Factors;
   readonly settled: Pick<Settled, "regime" | "lean" | "sinkers">;
   readonly logs: readonly number[];
+  /** Square of how far the factors are from what was stated, in their spreads. */
+  readonly distance: number;
 }
 
 export type Values = Readonly<Record<keyof RevisedQuantities, readonly number[]>>;
@@ -75,7 +77,7 @@ function settledDrifts(question: AdjustQuestion, prior: Prior, samples: number, 
       }
       const settled = settle(world.rig, world.column, pulls);
       const logs = likelihoods.map((of) => of(settled));
-      all.push({ ...world, factors, settled, logs });
+      all.push({ ...world, factors, settled, logs, distance: total(point.map((z) => z * z)) });
       return total(logs);
     },
   });

@@ -84,11 +84,11 @@ export function ruledOutBy(
     for (const side of ["above", "below"] as const) {
       const beyond = (value: number): boolean => (side === "above" ? value > upper : value < lower);
       const shareOf = (weights: readonly number[]): number =>
-        values[quantity].reduce((sum, value, i) => sum + (beyond(value) ? weights[i]! : 0), 0);
+        share(values[quantity].map((value, i) => (beyond(value) ? weights[i]! : 0)));
       const [was, is] = [shareOf(before), shareOf(now)];
       if (was < likelyBefore || is > was / 2) continue;
       const what = words[quantity][side === "above" ? 0 : 1];
-      const percent = (share: number): string => `${Math.round(100 * share)} %`;
+      const percent = (part: number): string => `${Math.round(100 * part)} %`;
       const end = side === "above" ? "upper" : "lower";
       const text = `${what} than the ${end} end of the interval now: ${percent(was)} likely before, ${percent(is)} now`;
       found.push({ quantity, side, before: was, now: is, text });
@@ -103,12 +103,17 @@ function keysOf<K extends string>(record: Readonly<Record<K, unknown>>): readonl
   return keys;
 }
 
-/** −2 ln of the best likelihood against what n sightings leave by chance, about n ± √(2n). */
-export function verdictOf(logBest: number, sightings: number): AdjustedRig["fit"]["verdict"] {
-  const deviance = -2 * logBest;
+/** The least of squared distance from what was stated, in spreads, and −2 ln of the likelihood: were all of it normal and linear, χ² of the number n of
+ *  sightings, n ± √(2n) by chance. */
+export function verdictOf(deviance: number, sightings: number): AdjustedRig["fit"]["verdict"] {
   const chance = Math.sqrt(2 * sightings);
   if (deviance > sightings + 4 * chance) return "contradictory";
   return deviance > sightings + 2 * chance ? "strained" : "explained";
+}
+
+/** A sum of parts of 1, which rounding may carry past it. */
+export function share(parts: readonly number[]): number {
+  return Math.min(1, total(parts));
 }
 
 export function total(values: readonly number[]): number {

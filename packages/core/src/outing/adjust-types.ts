@@ -136,9 +136,9 @@ export interface AdjustedRig {
   readonly fit: {
     /** For each sighting, in order: its likelihood over the greatest it could have, mean over the posterior. */
     readonly sightings: readonly number[];
-    /** The same for all together, of the best rig and water that were tried. */
+    /** The same for all together times that of the water and the rig beforehand over its greatest: the best that was tried. */
     readonly best: number;
-    /** Mean of it over the prior: the evidence, as its natural logarithm. */
+    /** Mean of their joint likelihood over the prior, so measured: the evidence, as its natural logarithm. */
     readonly logEvidence: number;
     /** By −2 ln of the best against the number n of sightings: strained above n + 2√(2n), contradictory above n + 4√(2n). */
     readonly verdict: "explained" | "strained" | "contradictory";

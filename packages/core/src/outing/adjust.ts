@@ -8,7 +8,7 @@ import { adviseChange } from "./adjust-change.js";
 import { adjustGrounds } from "./adjust-grounds.js";
 import { posteriorOf, type Tried } from "./adjust-posterior.js";
 import { type Factors, observationWith, piecesWith, treatmentWith } from "./adjust-prior.js";
-import { ruledOutBy, spreadOf, total, verdictOf, type Weighed } from "./adjust-summary.js";
+import { ruledOutBy, share, spreadOf, total, verdictOf, type Weighed } from "./adjust-summary.js";
 import type { AdjustedRig, AdjustQuestion } from "./adjust-types.js";
 
 /** Waters and rigs of the posterior with which changes are judged. */
@@ -33,7 +33,7 @@ export function adjustRig(question: AdjustQuestion): AdjustedRig {
   const revised = observationWith(prior, observation, middle);
   const column = waterColumn(revised);
   const advice = adviseChange(question, prior, drawsOf(tried, values.nymphHeight, weighed.now));
-  const logBest = Math.max(...tried.map(({ logs }) => total(logs)));
+  const deviance = Math.min(...tried.map(({ logs, distance }) => distance - 2 * total(logs)));
   return {
     quantities,
     revised,
@@ -42,10 +42,10 @@ export function adjustRig(question: AdjustQuestion): AdjustedRig {
     regimes: regimesOf(tried, weighed),
     ruledOut: ruledOutBy(quantities, values, weighed),
     fit: {
-      sightings: seen.map((_, k) => total(tried.map(({ logs }, i) => weighed.now[i]! * Math.exp(logs[k]!)))),
-      best: Math.exp(logBest),
+      sightings: seen.map((_, k) => share(tried.map(({ logs }, i) => weighed.now[i]! * Math.exp(logs[k]!)))),
+      best: Math.exp(-deviance / 2),
       logEvidence,
-      verdict: verdictOf(logBest, seen.length),
+      verdict: verdictOf(deviance, seen.length),
     },
     next: advice.next,
     effectiveSamples: effective,
@@ -91,9 +91,9 @@ function drawsOf(tried: readonly Tried[], heights: readonly number[], now: reado
 
 function regimesOf(tried: readonly Tried[], { before, now }: Weighed): AdjustedRig["regimes"] {
   const regimes: readonly Regime[] = ["hanging", "on-bed", "drowned", "slack-water"];
-  const share = (weights: readonly number[], regime: Regime): number =>
-    total(tried.map(({ settled }, i) => (settled.regime === regime ? weights[i]! : 0)));
+  const shareOf = (weights: readonly number[], regime: Regime): number =>
+    share(tried.map(({ settled }, i) => (settled.regime === regime ? weights[i]! : 0)));
   return regimes
-    .map((regime) => ({ regime, before: share(before, regime), now: share(now, regime) }))
+    .map((regime) => ({ regime, before: shareOf(before, regime), now: shareOf(now, regime) }))
     .filter((one) => one.before > 0 || one.now > 0);
 }
