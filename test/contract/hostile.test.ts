@@ -5,6 +5,7 @@ import { describe, expect, test } from "vitest";
 import { type Body, exampleOf, post } from "./api.js";
 import { inBox } from "./hostile/box.js";
 import { inChannel } from "./hostile/channel.js";
+import { inCheck } from "./hostile/check.js";
 import { inDrift, withFish } from "./hostile/drift.js";
 import { inRig } from "./hostile/rig.js";
 import type { Hostile } from "./hostile/row.js";
@@ -30,6 +31,7 @@ describe.each(operations.map(({ id, path }) => [id, path] as const))("%s", (id, 
     ...(path.startsWith("/v1/channels/") ? inChannel(id) : []),
     ...("rig" in exampleOf(path) ? inRig : []),
     ...(id === "rankSetups" ? [...inBox, withFish] : []),
+    ...(id === "checkRig" ? [...inCheck, withFish] : []),
     ...(id === "driftRig" ? [...inDrift, withFish] : []),
   ];
   test.each(rows.map((row) => [row.name, row] as const))("%s", (_name, row) => expectProblem(path, row));
