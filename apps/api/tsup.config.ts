@@ -1,3 +1,5 @@
+import { copyFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { defineConfig, type Options } from "tsup";
 import {
   noJsonSchema,
@@ -12,11 +14,15 @@ import {
 /** Everything is bundled: what is deployed is one folder, with no node_modules beside it. */
 const bundled: Options = { format: "esm", target: "es2022", noExternal: [/./] };
 
+/** The program of the reference page, which is one file as it comes. */
+const rapidoc = createRequire(import.meta.url).resolve("rapidoc/dist/rapidoc-min.js");
+
 const config: ReturnType<typeof defineConfig> = defineConfig([
   {
     ...bundled,
     entry: ["src/app.ts", "src/service/service.ts", "src/node.ts", "src/node/make-key.ts", "src/demo.ts"],
     clean: true,
+    onSuccess: async () => copyFileSync(rapidoc, "dist/rapidoc.js"),
     esbuildPlugins: [renderedOnce, oneLanguage],
   },
   // one file each, so that a host is given one file, and the document beside it

@@ -1,9 +1,12 @@
 /** Serves the API from Node, as environment variables say (docs/operation.md). Stops gracefully on SIGTERM and SIGINT. */
 import { getConnInfo } from "@hono/node-server/conninfo";
+import { computations, engine } from "./engine.js";
 import { createHttpServer } from "./node/server.js";
 import { stopper } from "./node/stop.js";
+import { serveReferencePage } from "./reference-page.js";
 import { type Config, readConfig } from "./service/config.js";
 import { createService } from "./service/service.js";
+import { serveTools } from "./tools.js";
 
 const reading = readConfig(process.env);
 if (!reading.ok) {
@@ -18,6 +21,8 @@ const service = createService(config, {
   address: (c) => getConnInfo(c).remote.address ?? "",
   around: telemetry.around,
 });
+serveReferencePage(service);
+serveTools(service, computations(engine));
 
 const server = createHttpServer(service.fetch, config.requestSeconds);
 const { stop } = stopper(server);
