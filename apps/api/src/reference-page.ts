@@ -7,7 +7,7 @@ import type { Context, Hono } from "hono";
 const policy = [
   "default-src 'none'",
   "script-src 'self'",
-  "style-src 'self'",
+  "style-src 'self' 'sha256-56Ph23MXZvE0Fm5vsseYLb0YVfbbtYUzgZr0LSmubpY='",
   "style-src-attr 'unsafe-inline'",
   "img-src 'self' data:",
   "connect-src 'self'",
