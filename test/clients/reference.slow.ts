@@ -1,14 +1,13 @@
 /** /reference in headless Chromium, under its own policy: it shows every operation, says nothing in the console and asks no other origin. */
 
-import { execFileSync } from "node:child_process";
-import { existsSync, mkdirSync } from "node:fs";
+import { mkdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { operations } from "@plumbdrift/contract";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { program } from "./debian.js";
 import { type Running, started } from "./server.js";
 
-const executablePath = "/usr/bin/chromium";
 const picture = fileURLToPath(new URL(".reports/reference.png", import.meta.url));
 
 let server: Running;
@@ -17,24 +16,16 @@ let page: Page;
 const asked: string[] = [];
 const said: string[] = [];
 
-/** Debian's package, where it is missing and may be installed. */
-function install(): void {
-  if (existsSync(executablePath)) return;
-  const apt = (...args: string[]) => execFileSync("apt-get", args, { stdio: "ignore" });
-  apt("update");
-  apt("install", "--yes", "--no-install-recommends", "chromium");
-}
-
 beforeAll(async () => {
-  install();
   server = await started();
-  browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });
+  browser = await chromium.launch({ executablePath: program("chromium"), args: ["--no-sandbox"] });
   page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
   page.on("request", (request) => void asked.push(request.url()));
   page.on("console", (message) => void said.push(`${message.type()}: ${message.text()}`));
   page.on("pageerror", (error) => void said.push(`error: ${error.message}`));
+  page.setDefaultTimeout(120_000);
   await page.goto(`${server.base}/reference`);
-  await page.getByText(operations[0]!.summary).first().waitFor();
+  await page.getByRole("heading", { name: operations[0]!.summary }).first().waitFor();
 }, 300_000);
 
 afterAll(async () => {

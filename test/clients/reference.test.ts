@@ -18,7 +18,7 @@ test.each([
   expect(response.status).toBe(200);
   expect(response.headers.get("content-type")).toBe(type);
   const policy = response.headers.get("content-security-policy") ?? "";
-  expect(policy).toMatch(/^default-src 'none'; script-src 'self'; style-src 'self'; /);
+  expect(policy).toMatch(/^default-src 'none'; script-src 'self'; style-src 'self' 'sha256-[\w+/=]+'; /);
   // styles written into attributes cannot run; nothing else may be inline
   expect(policy.replace("style-src-attr 'unsafe-inline'", "")).not.toContain("unsafe");
   expect(policy).not.toMatch(/https?:|\*/);

@@ -109,14 +109,14 @@ test("a request holds one message: an array cannot ask for more work than an ope
   expect(await response.json()).toMatchObject({ code: "invalid-request" });
 });
 
+test("there is no stream to open", async () => {
+  const response = await fetch(`${server.base}/mcp`);
+  expect([response.status, response.headers.get("allow")]).toEqual([405, "POST"]);
+});
+
 test("what is not JSON, or too large, gets a problem document", async () => {
   const broken = await post("{");
   expect([broken.status, (await broken.json()).code]).toEqual([400, "malformed-json"]);
   const large = await post(" ".repeat(600_000));
   expect([large.status, (await large.json()).code]).toEqual([413, "too-large"]);
-});
-
-test("there is no stream to open", async () => {
-  const response = await fetch(`${server.base}/mcp`);
-  expect([response.status, response.headers.get("allow")]).toEqual([405, "POST"]);
 });

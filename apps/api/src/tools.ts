@@ -64,7 +64,7 @@ async function called(c: Context, { prepare }: Computation, given: unknown): Pro
     const tooMuch = await charge(c, prepared.work);
     return tooMuch === undefined ? said(prepared.run()) : refused(tooMuch);
   } catch (error) {
-    return refused(problemFor(error));
+    return refused(problemFor(error, c.get("call")));
   }
 }
 
