@@ -18,7 +18,7 @@ import { charge } from "./call.js";
 import type { Computation } from "./computation.js";
 import { limited } from "./compute.js";
 import { problemFor, refuse } from "./refuse.js";
-import { openApiJson } from "./rendered.js";
+import { documents } from "./rendered.js";
 import { instructions, toolList } from "./tool-list.js";
 
 /** One for all requests: making one takes longer than most answers. */
@@ -28,7 +28,7 @@ const jsonSchemaValidator = new AjvJsonSchemaValidator();
 export function serveTools(app: Hono, computations: readonly Computation[]): void {
   const tools = toolList(
     computations.map(({ described }) => described),
-    JSON.parse(openApiJson),
+    JSON.parse(documents["/openapi.json"]),
   );
   const byName = new Map(computations.map((bound) => [bound.described.id, bound]));
   app.post("/mcp", limited, async (c) => {
