@@ -3,11 +3,13 @@ import {
   captureSuccess,
   celsius,
   centimetres,
+  check,
   type Footing,
   feet,
   feetPerSecond,
   heat,
   heatCriteria,
+  judgeRules,
   karvonenObserved,
   karvonenProduct,
   kilograms,
@@ -16,12 +18,34 @@ import {
   millimetres,
   reactionDistance,
   streamgagersTen,
+  tippetDiameter,
   turbidityFactor,
   type WadingLevel,
   wade,
+  waterColumn,
 } from "@plumbdrift/core";
 import type { Inputs } from "./case.js";
 import { number, text } from "./inputs.js";
+
+const severities = ["none", "note", "watch", "fix", "stop"];
+
+/** The gravest finding whose code starts so, with a nymph of tungsten on 0.46 m of 5X over cobbles. */
+function gravest(i: Inputs): number {
+  const column = waterColumn({ depth: metres(0.9), surfaceSpeed: metresPerSecond(0.6), bed: "cobble" });
+  const style = text(i, "style") === "foam" ? "foam" : "low-profile";
+  const bead = { diameter: millimetres(number(i, "bead")), material: "tungsten" } as const;
+  const { findings } = check(
+    {
+      dry: { name: "dry", style, size: number(i, "dry") },
+      nymph: { name: "nymph", size: number(i, "nymph"), bead },
+      tippet: { material: "fluorocarbon", diameter: tippetDiameter(5) },
+      dropper: metres(0.46),
+    },
+    { column },
+  );
+  const found = findings.filter(({ code }) => code.startsWith(text(i, "code")));
+  return Math.max(0, ...found.map(({ severity }) => severities.indexOf(severity)));
+}
 
 const rank: Readonly<Record<WadingLevel, number>> = { silent: 0, under: 1, doubtful: 2, beyond: 3 };
 /** A person of so many m kg. */
@@ -74,4 +98,7 @@ export const checkEvaluations = {
     });
   },
   "turbidity factor": (i: Inputs): number => turbidityFactor(number(i, "turbidity")),
+  "severity, 0 none to 4 stop": gravest,
+  "rules that allow so many flies, none stated": (i: Inputs): number =>
+    judgeRules(undefined, { flies: number(i, "flies") }).filter(({ answer }) => answer === "allowed").length,
 } as const;

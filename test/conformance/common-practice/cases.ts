@@ -38,5 +38,35 @@ export const commonPractice: SourceCases = {
       printed: "3",
       tolerance: aboutThree,
     },
+    {
+      id: "practice.pair.16-under-12",
+      evaluates: "severity, 0 none to 4 stop",
+      inputs: { code: "dry-", style: "foam", dry: 12, nymph: 16, bead: 2.3 },
+      printed: "0",
+    },
+    {
+      id: "practice.pair.16-under-10",
+      evaluates: "severity, 0 none to 4 stop",
+      inputs: { code: "dry-", style: "foam", dry: 10, nymph: 16, bead: 2.3 },
+      printed: "0",
+    },
+    {
+      id: "practice.pair.12-under-12",
+      evaluates: "severity, 0 none to 4 stop",
+      inputs: { code: "dry-overloaded", style: "foam", dry: 12, nymph: 12, bead: 3.3 },
+      printed: "3",
+    },
+    {
+      id: "practice.low-profile",
+      evaluates: "severity, 0 none to 4 stop",
+      inputs: { code: "dry-floats-by-film", style: "low-profile", dry: 12, nymph: 16, bead: 2.3 },
+      printed: "3",
+    },
+    {
+      id: "practice.two-flies",
+      evaluates: "rules that allow so many flies, none stated",
+      inputs: { flies: 2 },
+      printed: "0",
+    },
   ],
 };
