@@ -98,7 +98,7 @@ export const checkEvaluations = {
     });
   },
   "turbidity factor": (i: Inputs): number => turbidityFactor(number(i, "turbidity")),
-  "severity, 0 none to 4 stop": gravest,
+  "severity, 0 none to 4 stop": (i: Inputs): number => gravest(i),
   "rules that allow so many flies, none stated": (i: Inputs): number =>
     judgeRules(undefined, { flies: number(i, "flies") }).filter(({ answer }) => answer === "allowed").length,
 } as const;
