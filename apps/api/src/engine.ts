@@ -40,7 +40,7 @@ export const engine: Engine = {
     return { drift: core.drift(rig, column, { window: fish, ...options }), fish };
   },
   holdRig: ({ rig, observation, options }) => core.hold(rig, core.waterColumn(observation), options),
-  rankSetups: ({ observation, ...stop }) =>
+  rankSetups: ({ observation, presented: _, ...stop }) =>
     core.rankSetups({ ...stop, column: core.waterColumn(observation) }),
   checkRig: ({ observation, inHand, stop, rules }) =>
     core.check(inHand, { ...stop, column: core.waterColumn(observation) }, rules),

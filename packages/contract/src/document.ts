@@ -20,13 +20,13 @@ import {
   registerService,
 } from "./document-service.js";
 import type { Described } from "./operation.js";
-import { WindowSchema } from "./operations/drift-rig.js";
 import { operations } from "./operations/index.js";
 import { EXPLAIN } from "./parameters.js";
 import { type ProblemCode, ProblemSchema, problemCodes, problemKinds } from "./problems.js";
 import { quantitySchemas } from "./quantity/schema.js";
 import { HoldTargetSchema } from "./schemas/held.js";
 import { BoxSchema } from "./schemas/stop.js";
+import { WindowSchema } from "./schemas/window.js";
 import { CONTRACT_VERSION } from "./version.js";
 
 /** What a computation can answer besides its result. The host answers what is no whole request, before there is a path. */

@@ -57,6 +57,13 @@ function placeIn(places: Places, { quantity }: QuantityError): string {
 /** Where a part says the quantities that its builder names. */
 const placesInside: Places = [
   ["hook size", "/size"],
+  ["distance of the cast", "/distance"],
+  ["direction of the cast", "/upstream"],
+  ["turnover", "/turnover"],
+  ["slack", "/slack"],
+  ["speed of lane #", "/lanes/#/surfaceSpeed"],
+  ["place of lane #", "/lanes/#/across"],
+  ["lanes", "/lanes"],
   ["bead diameter on", "/bead/diameter"],
   ["station of point #", "/points/#/station"],
   ["elevation of point #", "/points/#/elevation"],
@@ -84,6 +91,8 @@ export const waterPlaces: Places = [
   ["density of the line", "/rig/sections"],
   ["submerged weight of the sinker", "/rig/sections"],
   ["distance from the float to the lowest sinker", "/cast"],
+  ["moment of mend #", "/mends/#/at"],
+  ["held force of mend #", "/mends/#/held"],
   ["steps of the drift", "/timeStep"],
   ["holding height", "/fish/holdingHeight"],
   ["reach of the fish", "/fish/reach"],

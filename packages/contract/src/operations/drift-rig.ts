@@ -8,7 +8,11 @@ import {
   heightAboveBed,
   joinGrounds,
   type LieObservation,
+  lineLength,
+  type Mend,
+  metres,
   type Observation,
+  type Presented,
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { driftExamples } from "../examples.js";
@@ -19,25 +23,25 @@ import type { Units } from "../quantity/units.js";
 import { type Said, type Strict, strict, type Wire } from "../quantity/wire.js";
 import { CastSchema } from "../schemas/cast.js";
 import { DriftSchema, driftOf, type WireDrift } from "../schemas/drift.js";
+import {
+  drifted,
+  PresentationSchema,
+  PresentedSchema,
+  presentedOf,
+  saidPresented,
+  type WirePresentation,
+} from "../schemas/presentation.js";
 import { pulls } from "../schemas/pulls.js";
 import { type BuiltRig, RigSchema, rigOf, settledSections, type WireRig } from "../schemas/rig.js";
 import { FishSchema } from "../schemas/stop.js";
 import { observationOf, UnitsSchema, WaterSchema, type WireWater } from "../schemas/water.js";
-
-interface WireWindow {
-  readonly low: Said<"length">;
-  readonly high: Said<"length">;
-}
-
-export const WindowSchema: Strict<WireWindow> = strict<WireWindow>({
-  low: quantity("length", "Lower edge, a height above the bed.", 0, 50, "m"),
-  high: quantity("length", "Upper edge, a height above the bed.", 0, 50, "m"),
-}).openapi("Window", { description: "Heights above the bed between which the fish takes." });
+import { WindowSchema, WindowUsedSchema, type WireWindow } from "../schemas/window.js";
 
 interface Asked extends Wire<Omit<DriftOptions, "settled" | "stationary">> {
   readonly water: WireWater;
   readonly rig: WireRig;
   readonly fish?: Wire<LieObservation> | undefined;
+  readonly presentation?: WirePresentation | undefined;
   readonly units?: Units | undefined;
 }
 
@@ -45,11 +49,25 @@ const Request = strict<Asked>({
   water: WaterSchema,
   rig: RigSchema,
   cast: CastSchema.optional(),
+  presentation: PresentationSchema.optional().openapi({
+    description:
+      "Where the angler stands and casts: gives the cast, and ends the run where the line is straight.",
+  }),
   fish: FishSchema.optional(),
   window: WindowSchema.optional().openapi({ description: "In place of the window of the fish." }),
   runLength: quantity("length", "How far the float drifts; 6 m unless given.", 0.1, 200, "m").optional(),
   duration: quantity("time", "How long at most; 60 s unless given.", 0.1, 600, "s").optional(),
   held: pulls.held,
+  mends: z
+    .array(
+      strict<Wire<Mend>>({
+        at: quantity("time", "From the landing.", 0, 600, "s"),
+        held: quantity("force", "Upstream pull on the float from then on; 0 sets it free.", 0, 10_000, "mN"),
+      }).openapi("Mend", { description: "Something done with the line on the way." }),
+    )
+    .max(50)
+    .optional()
+    .openapi({ description: "At most 50, in order of time." }),
   wind: pulls.wind,
   excessScale: quantity(
     "speed",
@@ -79,18 +97,13 @@ const Request = strict<Asked>({
 interface Answered {
   readonly drift: WireDrift;
   readonly window: WireWindow;
+  readonly presented?: ReturnType<typeof saidPresented> | undefined;
 }
-
-const WindowUsedSchema = strict<WireWindow>({
-  low: quantity("length", "Lower edge, a height above the bed."),
-  high: quantity("length", "Upper edge, a height above the bed."),
-}).openapi("WindowUsed", {
-  description: "Heights above the bed between which a second counts.",
-});
 
 const Response = strict<Answered & Footing>({
   drift: DriftSchema,
   window: WindowUsedSchema,
+  presented: PresentedSchema.optional(),
   ...footing,
 }).openapi("DriftRigResponse");
 
@@ -98,6 +111,7 @@ interface Input extends BuiltRig {
   readonly observation: Observation;
   readonly lie: LieObservation;
   readonly options: DriftOptions;
+  readonly presented: Presented | null;
   readonly instants: number;
 }
 
@@ -133,21 +147,32 @@ export const driftRig: Operation<Input, DriftPastFish, Answered> = operation<
       },
     ],
   },
-  toInput: ({ water, rig, units: _, fish, window, instants = 50, ...options }) => {
+  toInput: ({ water, rig, units: _, fish, window, presentation, instants = 50, ...rest }) => {
+    const built = rigOf(rig);
+    const presented =
+      presentation === undefined ? null : presentedOf(presentation, metres(lineLength(built.rig.sections)));
+    const options = presented === null ? rest : drifted(presented, rest);
     const edges = window && { low: heightAboveBed(window.low), high: heightAboveBed(window.high) };
     return {
       observation: observationOf(water),
       lie: fish ?? {},
-      ...rigOf(rig),
+      ...built,
       options: { ...options, ...(edges ? { window: edges } : {}), instants },
+      presented,
       instants,
     };
   },
-  encode: ({ drift, fish }, units, { grounds, options, instants }) => ({
+  encode: ({ drift, fish }, units, { grounds, options, presented, instants }) => ({
     answer: {
       drift: driftOf(drift, units, instants),
       window: encode(WindowUsedSchema, options.window ?? fish, units),
+      ...(presented === null ? {} : { presented: saidPresented(presented, units) }),
     },
-    grounds: joinGrounds(grounds, drift.grounds, ...(options.window ? [] : [fish.grounds])),
+    grounds: joinGrounds(
+      grounds,
+      drift.grounds,
+      ...(options.window ? [] : [fish.grounds]),
+      ...(presented === null ? [] : [presented.grounds]),
+    ),
   }),
 });

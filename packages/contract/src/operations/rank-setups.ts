@@ -1,11 +1,19 @@
 /** rankSetups: what should I tie on, for this water and this fish, and why? */
 
-import type { Observation, Ranking, Stop } from "@plumbdrift/core";
+import {
+  joinGrounds,
+  type Metres,
+  type Observation,
+  type Presented,
+  type Ranking,
+  type Stop,
+} from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { setupExamples } from "../examples.js";
 import { type Operation, operation } from "../operation.js";
 import type { Units } from "../quantity/units.js";
 import { strict } from "../quantity/wire.js";
+import { PresentedSchema, presentedOf, saidPresented } from "../schemas/presentation.js";
 import {
   type AskedSetups,
   type RankedSetups,
@@ -28,31 +36,53 @@ const Request = strict<Asked>({
   units: UnitsSchema.optional(),
 }).openapi("RankSetupsRequest");
 
-export interface RankSetupsResponse extends RankedSetups, Footing {}
+interface Answered extends RankedSetups {
+  readonly presented?: ReturnType<typeof saidPresented> | undefined;
+}
 
-const Response = strict<RankSetupsResponse>({ ...RankedSetupsSchema.shape, ...footing }).openapi(
-  "RankSetupsResponse",
-);
+export interface RankSetupsResponse extends Answered, Footing {}
+
+const Response = strict<RankSetupsResponse>({
+  ...RankedSetupsSchema.shape,
+  presented: PresentedSchema.optional().openapi({ description: "The presentation, with the best setup." }),
+  ...footing,
+}).openapi("RankSetupsResponse");
 
 interface Input extends Omit<Stop, "column"> {
   readonly observation: Observation;
+  /** What the lanes make of the cast with a dropper. */
+  readonly presented: ((dropper: Metres) => Presented) | null;
 }
 
-export const rankSetups: Operation<Input, Ranking, RankedSetups> = operation<
-  Asked,
-  Input,
-  Ranking,
-  RankedSetups
->({
-  id: "rankSetups",
-  path: "/v1/setups",
-  summary: "What should I tie on, for this water and this fish, and why?",
-  description:
-    "Every combination of the box, the hard limits first, then ranked by effective seconds in the fish's window. Two flies are legal only where the rules say so: ask the local rules.",
-  request: Request,
-  response: Response,
-  examples: setupExamples,
-  cost: { lessAt: "/box", terms: rankingTerms },
-  toInput: ({ water, units: _, ...setups }) => ({ ...stopOf(setups), observation: observationOf(water) }),
-  encode: (ranking, units) => ({ answer: rankedOf(ranking, units), grounds: ranking.grounds }),
-});
+export const rankSetups: Operation<Input, Ranking, Answered> = operation<Asked, Input, Ranking, RankedSetups>(
+  {
+    id: "rankSetups",
+    path: "/v1/setups",
+    summary: "What should I tie on, for this water and this fish, and why?",
+    description:
+      "Every combination of the box, the hard limits first, then ranked by effective seconds in the fish's window. Two flies are legal only where the rules say so: ask the local rules.",
+    request: Request,
+    response: Response,
+    examples: setupExamples,
+    cost: { lessAt: "/box", terms: rankingTerms },
+    toInput: ({ water, units: _, ...setups }) => {
+      const { presentation } = setups;
+      return {
+        ...stopOf(setups),
+        observation: observationOf(water),
+        presented: presentation === undefined ? null : (dropper) => presentedOf(presentation, dropper),
+      };
+    },
+    encode: (ranking, units, { presented }) => {
+      const best = ranking.setups[0];
+      const shown = presented === null || best === undefined ? null : presented(best.dropper);
+      return {
+        answer: {
+          ...rankedOf(ranking, units),
+          ...(shown === null ? {} : { presented: saidPresented(shown, units) }),
+        },
+        grounds: joinGrounds(ranking.grounds, ...(shown === null ? [] : [shown.grounds])),
+      };
+    },
+  },
+);

@@ -1,12 +1,20 @@
 /** What a ranking is asked besides the water, and what it answers: shared by the operations that rank. */
 
 import { z } from "@hono/zod-openapi";
-import type { FishWindow, LieObservation, Ranking, RefusalReason, Stop } from "@plumbdrift/core";
+import {
+  type FishWindow,
+  inches,
+  type LieObservation,
+  type Ranking,
+  type RefusalReason,
+  type Stop,
+} from "@plumbdrift/core";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
 import { count, type Decoded, type Strict, strict, type Wire } from "../quantity/wire.js";
 import { CastSchema } from "./cast.js";
+import { drifted, PresentationSchema, presentedOf, type WirePresentation } from "./presentation.js";
 import { pulls } from "./pulls.js";
 import { SetupSchema, setupOf, type WireSetup } from "./setup.js";
 import { BoxSchema, boxOf, FishSchema, handOf, PiecesSchema, type WireBox, type WirePieces } from "./stop.js";
@@ -18,6 +26,7 @@ export interface AskedSetups extends Wire<Pick<Stop, Limits | "cast">> {
   readonly fish?: Wire<LieObservation> | undefined;
   readonly box?: WireBox | undefined;
   readonly inHand?: WirePieces | undefined;
+  readonly presentation?: WirePresentation | undefined;
 }
 
 export const SetupsSchema: Strict<AskedSetups> = strict<AskedSetups>({
@@ -28,6 +37,10 @@ export const SetupsSchema: Strict<AskedSetups> = strict<AskedSetups>({
   }),
   runLength: quantity("length", "Length of one drift; 6 m unless given.", 0.5, 100, "m").optional(),
   cast: CastSchema.optional(),
+  presentation: PresentationSchema.optional().openapi({
+    description:
+      "Where the angler stands and casts: gives the lanes, and ends the run where the line is straight.",
+  }),
   surface: z
     .enum(["glassy", "rippled", "broken"])
     .optional()
@@ -104,9 +117,10 @@ export const RankedSetupsSchema: Strict<RankedSetups> = strict<RankedSetups>({
   }),
 }).openapi("RankedSetups", { description: "Setups for one stop, the best first." });
 
-export function stopOf({ fish, box, inHand, ...rest }: Decoded<AskedSetups>): Omit<Stop, "column"> {
+export function stopOf(asked: Decoded<AskedSetups>): Omit<Stop, "column"> {
+  const { fish, box, inHand, presentation, ...rest } = asked;
   return {
-    ...rest,
+    ...(presentation === undefined ? rest : presentedStop(presentation, rest)),
     ...(fish === undefined ? {} : { lie: fish }),
     ...(box === undefined ? {} : { box: boxOf(box) }),
     ...(inHand === undefined ? {} : { inHand: handOf(inHand) }),
@@ -124,4 +138,14 @@ export function rankedOf(ranking: Ranking, units: Units): RankedSetups {
     cautions,
     work,
   };
+}
+
+/** Every candidate lands as its own dropper makes it, so that the lanes alone are taken from the presentation, at the dry. */
+function presentedStop(
+  presentation: Decoded<WirePresentation>,
+  rest: Pick<Stop, "cast" | "runLength">,
+): Pick<Stop, "cast" | "runLength"> {
+  const presented = presentedOf(presentation, inches(18));
+  const { laneGradient } = presented.cast;
+  return { ...drifted(presented, rest), cast: { laneGradient, ...rest.cast } };
 }
