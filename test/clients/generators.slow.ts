@@ -37,12 +37,18 @@ const generators: readonly Generator[] = [
   },
   {
     name: "orval",
-    generate: (folder) => {
-      const output = { target: `${folder}/api/sdk.ts`, client: "fetch", mode: "single" };
-      const config = { plumbdrift: { input: { target: input }, output } };
-      writeFileSync(`${folder}/orval.config.mjs`, `export default ${JSON.stringify(config)};`);
-      run("orval", "--config", `${folder}/orval.config.mjs`);
-    },
+    generate: (folder) =>
+      run(
+        "orval",
+        "--input",
+        input,
+        "--output",
+        `${folder}/api/sdk.ts`,
+        "--client",
+        "fetch",
+        "--mode",
+        "single",
+      ),
     module: "./api/sdk.js",
     call: (id, body) => `sdk.${id}(${body})`,
   },
