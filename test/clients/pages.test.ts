@@ -1,4 +1,4 @@
-/** docs/client.md says what happens: its programs compile, run against a server and print what they show. */
+/** The pages about the client say what happens: their programs compile, run against a server and print what they show. */
 
 import { execFile, execFileSync } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
@@ -9,7 +9,9 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { type Running, started } from "./server.js";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
-const text = readFileSync(new URL("../../docs/client.md", import.meta.url), "utf8");
+const text = ["client", "walkthrough-season"]
+  .map((page) => readFileSync(new URL(`../../docs/${page}.md`, import.meta.url), "utf8"))
+  .join("\n");
 const programs = [...text.matchAll(/^```ts\n(.*?)^```\n\n```text\n(.*?)^```$/gms)].map(
   ([, source = "", output = ""], i) => ({ number: i + 1, source, output }),
 );

@@ -29,6 +29,8 @@ const done: Readonly<Record<string, (answer: Body, asked: Body) => readonly numb
     ...(setups === undefined ? [0, 0, 0, 0] : done.rankSetups!(setups, {})),
   ],
   weighTakes: () => [1],
+  // what the remedies tried is not said: the rig in hand is judged at least
+  checkRig: () => [1],
   adjustRig: ({ work }) => [work.settled, work.judged],
   carryFlow: () => [1],
   findDepth: () => [1],
@@ -131,6 +133,7 @@ describe("a request beyond its budget", () => {
       readColumn: [201],
       settleRig: [10],
       weighTakes: [1],
+      checkRig: [41],
       adjustRig: [4000 + 5 * 63, 15],
       carryFlow: [300],
       findDepth: [300],

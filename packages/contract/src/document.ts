@@ -42,6 +42,9 @@ export const computationProblems: readonly ProblemCode[] = problemCodes.filter(
     ].includes(code),
 );
 
+/** What a host answers for any path, where what came is no whole request. */
+const hostProblems: readonly ProblemCode[] = ["malformed-request", "too-slow", "headers-too-large"];
+
 /** `identifier` is new in 3.1 and missing from the types. */
 const license: LicenseObject & { identifier: string } = { name: "MIT", identifier: "MIT" };
 
@@ -176,7 +179,7 @@ function registerOperation(registry: Registry, described: Described): void {
         description: "If-None-Match names the answer: nothing was computed.",
         headers: { ...answerHeaders },
       },
-      ...problemResponses(computationProblems),
+      ...problemResponses([...computationProblems, ...hostProblems]),
     },
   });
 }

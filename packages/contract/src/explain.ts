@@ -34,8 +34,8 @@ const KnownSchema = strict<Known>({
     unit: z.enum(everyUnit as [Unit, ...Unit[]]).openapi({ description: "The SI unit." }),
   })
     .openapi("SiQuantity", { description: "A value in its SI unit." })
-    .optional()
-    .openapi({ description: "What it is, where it has a dimension." }),
+    .openapi({ description: "What it is, where it has a dimension." })
+    .optional(),
   number: z.number().optional().openapi({ description: "In place of a quantity where it has no dimension." }),
 }).openapi("KnownSymbol", { description: "A symbol of an equation and what it stands for." });
 

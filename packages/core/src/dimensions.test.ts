@@ -121,6 +121,7 @@ const reasons: Readonly<Record<string, readonly (keyof typeof core)[]>> = {
   "of tackle in its own sizes; what it ranks by is scaled above": [
     "judge",
     "inOrder",
+    "changeBetween",
     "rankSetups",
     "check",
     "adjustRig",

@@ -4,12 +4,18 @@ import { z } from "@hono/zod-openapi";
 import {
   type Checked,
   type CheckStop,
+  type Footing as Ground,
+  type Heat,
+  joinGrounds,
   type LieObservation,
   mostTrialDrifts,
   type Observation,
   type Pieces,
   type Rules,
   rulesVersion,
+  type Wade,
+  type Wader,
+  type Wading,
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { checkExamples } from "../examples-check.js";
@@ -21,11 +27,13 @@ import { isRecord } from "../quantity/walk.js";
 import { type Decoded, strict, type Wire } from "../quantity/wire.js";
 import { type Places, waterPlaces } from "../refusal.js";
 import { CheckedRigSchema, checkedOf, type WireChecked } from "../schemas/checked.js";
+import { HeatSchema, heatOf, type WireHeat } from "../schemas/heat.js";
 import { pulls } from "../schemas/pulls.js";
 import { SetupsSchema } from "../schemas/ranking.js";
 import { FactsSchema, RulesSchema, type WireFacts, type WireRules } from "../schemas/rules.js";
 import { handOf, PiecesSchema, type WirePieces } from "../schemas/stop.js";
 import { TippetSchema, tippetOf, type WireTippet } from "../schemas/tackle.js";
+import { GroundSchema, WaderSchema, WadingSchema, type WireWading, wadingOf } from "../schemas/wading.js";
 import { observationOf, UnitsSchema, WaterSchema, type WireWater } from "../schemas/water.js";
 
 type Leader = NonNullable<CheckStop["leader"]>;
@@ -34,6 +42,9 @@ interface WireLeader extends Wire<Omit<Leader, "tippet">> {
   readonly tippet?: WireTippet | undefined;
 }
 
+/** A place on the way to the stop. */
+type Place = Pick<Wade, "depth" | "speed">;
+
 interface Asked extends Wire<Omit<CheckStop, "column" | "lie" | "leader" | "facts">> {
   readonly water: WireWater;
   readonly inHand: WirePieces;
@@ -41,6 +52,9 @@ interface Asked extends Wire<Omit<CheckStop, "column" | "lie" | "leader" | "fact
   readonly leader?: WireLeader | undefined;
   readonly facts?: WireFacts | undefined;
   readonly rules?: WireRules | undefined;
+  readonly wader?: Wire<Wader> | undefined;
+  readonly ground?: Ground | undefined;
+  readonly route?: readonly Wire<Place>[] | undefined;
   readonly units?: Units | undefined;
 }
 
@@ -78,18 +92,53 @@ const Request = strict<Asked>({
   laneDifference: quantity("speed", "Of the leader's lane over the dry's.", -5, 5, "m/s").optional(),
   facts: FactsSchema.optional(),
   rules: RulesSchema.optional().openapi({ description: "Without them every rule is unknown." }),
+  wader: WaderSchema.optional(),
+  ground: GroundSchema.optional(),
+  route: z
+    .array(
+      strict<Wire<Place>>({
+        depth: quantity("length", "Depth of the water there.", 0, 50, "m"),
+        speed: quantity("speed", "Mean over the depth.", 0, 20, "m/s"),
+      }).openapi("WadingPlace", { description: "A place on the way to the stop." }),
+    )
+    .max(20)
+    .optional()
+    .openapi({ description: "At most 20: the deepest and the quickest of the way there and back." }),
   units: UnitsSchema.optional(),
 }).openapi("CheckRigRequest");
 
-const Response = strict<WireChecked & Footing>({ ...CheckedRigSchema.shape, ...footing }).openapi(
-  "CheckRigResponse",
-);
+interface Answered extends WireChecked {
+  readonly wading: { readonly stop: WireWading; readonly route: readonly WireWading[] };
+  readonly heat?: WireHeat | undefined;
+}
+
+const Response = strict<Answered & Footing>({
+  ...CheckedRigSchema.shape,
+  wading: strict<Answered["wading"]>({
+    stop: WadingSchema.openapi({ description: "Where the drift runs: at its depth and mean speed." }),
+    route: z.array(WadingSchema).openapi({ description: "Place by place, as asked." }),
+  }).openapi("WadingThere", {
+    description: "Standing at the stop and on the way. No level is a permission.",
+  }),
+  heat: HeatSchema.optional().openapi({ description: "Where the temperature was stated." }),
+  ...footing,
+}).openapi("CheckRigResponse");
 
 interface Input {
   readonly observation: Observation;
   readonly inHand: Pieces;
   readonly stop: Omit<CheckStop, "column">;
   readonly rules: Rules | undefined;
+  readonly wade: Pick<Wade, "wader" | "footing">;
+  readonly route: readonly Place[];
+}
+
+/** The rig, and the person who stands there. */
+export interface CheckedThere {
+  readonly checked: Checked;
+  readonly wading: { readonly stop: Wading; readonly route: readonly Wading[] };
+  /** Null where the temperature was not stated. */
+  readonly heat: Heat | null;
 }
 
 const places: Places = [
@@ -100,10 +149,12 @@ const places: Places = [
   ["most of the added weight", "/facts/addedWeight/most"],
   ["date", "/facts/date"],
   ["time of day", "/facts/time"],
+  ["height of the wader", "/wader/height"],
+  ["mass of the wader", "/wader/mass"],
   ...waterPlaces,
 ];
 
-const made: Operation<Input, Checked, WireChecked> = operation<Asked, Input, Checked, WireChecked>({
+const made: Operation<Input, CheckedThere, Answered> = operation<Asked, Input, CheckedThere, Answered>({
   id: "checkRig",
   path: "/v1/checks",
   summary: "Is this rig sound here, and do the rules that somebody states allow it?",
@@ -123,17 +174,32 @@ const made: Operation<Input, Checked, WireChecked> = operation<Asked, Input, Che
     ],
   },
   places,
-  toInput: ({ water, inHand, rules, units: _, ...stop }) => ({
+  toInput: ({ water, inHand, rules, wader, ground, route = [], units: _, ...stop }) => ({
     observation: observationOf(water),
     inHand: handOf(inHand),
     stop: stopOf(stop),
     rules,
+    wade: {
+      ...(wader === undefined ? {} : { wader }),
+      ...(ground === undefined ? {} : { footing: ground }),
+    },
+    route,
   }),
-  encode: (checked, units) => ({ answer: checkedOf(checked, units), grounds: checked.grounds }),
+  encode: ({ checked, wading, heat }, units) => ({
+    answer: {
+      ...checkedOf(checked, units),
+      wading: {
+        stop: wadingOf(wading.stop, units),
+        route: wading.route.map((one) => wadingOf(one, units)),
+      },
+      ...(heat === null ? {} : { heat: heatOf(heat, units) }),
+    },
+    grounds: joinGrounds(checked.grounds, wading.stop.grounds, ...(heat === null ? [] : [heat.grounds])),
+  }),
 });
 
 /** The version of the rules is read before anything else: what a later one says need not fit this one. */
-export const checkRig: Operation<Input, Checked, WireChecked> = {
+export const checkRig: Operation<Input, CheckedThere, Answered> = {
   ...made,
   decode: (body) => otherVersion(body) ?? made.decode(body),
 };

@@ -112,15 +112,20 @@ interface HangingAt {
   readonly load: number;
 }
 
+/** Error per step of the line, relative: coarse, since drags of flies deserve no more, and fine enough for a margin near its limit. */
+const curveTolerance = 1e-3;
+
 /** The rig hanging at a drift speed: the height of the sinker at which the line ends at the surface, to 0.5 mm, by secants inside the bracket
  *  from plumb to the surface. Null where twenty do not do. */
-function hangAt({ roughShoot, depth, length }: Hang, speed: number, guess: number): HangingAt | null {
+function hangAt(hang: Hang, speed: number, guess: number): HangingAt | null {
+  const { depth, length } = hang;
+  const shoot = hang.shootTo(curveTolerance);
   let low = Math.max(0, depth - length);
   let high = depth;
   let support = guess;
   let before = { support, miss: Number.NaN };
   for (let i = 0; i < 20; i++) {
-    const { height, tow, load } = roughShoot(speed, support, 0);
+    const { height, tow, load } = shoot(speed, support, 0);
     const miss = height - depth;
     if (Math.abs(miss) < 5e-4) return { speed, support, tow, load };
     if (miss > 0) high = support;
