@@ -19,6 +19,7 @@ import {
   registerReference,
   registerService,
 } from "./document-service.js";
+import { SiQuantitySchema } from "./explain.js";
 import type { Described } from "./operation.js";
 import { operations } from "./operations/index.js";
 import { EXPLAIN } from "./parameters.js";
@@ -89,6 +90,7 @@ function registered(offered: readonly Described[]): OpenAPIHono {
   // Components first: the description of a field would leak into a component that is met there first.
   for (const schema of Object.values(quantitySchemas)) registry.register(componentName(schema), schema);
   registry.register("Problem", ProblemSchema);
+  registry.register("SiQuantity", SiQuantitySchema);
   registry.register("Window", WindowSchema);
   registry.register("HoldTarget", HoldTargetSchema);
   registry.register("Box", BoxSchema);

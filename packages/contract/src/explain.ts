@@ -3,7 +3,7 @@
 import { z } from "@hono/zod-openapi";
 import type { SourceKey } from "@plumbdrift/core";
 import { type Dimension, dimensions, siUnit, type Unit, unitsOf } from "./quantity/units.js";
-import { strict } from "./quantity/wire.js";
+import { type Strict, strict } from "./quantity/wire.js";
 
 interface SaidSi {
   readonly value: number;
@@ -27,15 +27,14 @@ type WireStep = Omit<Step, "relation"> & { readonly relation?: string | undefine
 
 const everyUnit = (Object.keys(dimensions) as Dimension[]).flatMap((dimension) => unitsOf(dimension));
 
+export const SiQuantitySchema: Strict<SaidSi> = strict<SaidSi>({
+  value: z.number().openapi({ description: "In the unit." }),
+  unit: z.enum(everyUnit as [Unit, ...Unit[]]).openapi({ description: "The SI unit." }),
+}).openapi("SiQuantity", { description: "A value in its SI unit." });
+
 const KnownSchema = strict<Known>({
   symbol: z.string().openapi({ description: "As the equation writes it." }),
-  quantity: strict<SaidSi>({
-    value: z.number().openapi({ description: "In the unit." }),
-    unit: z.enum(everyUnit as [Unit, ...Unit[]]).openapi({ description: "The SI unit." }),
-  })
-    .openapi("SiQuantity", { description: "A value in its SI unit." })
-    .openapi({ description: "What it is, where it has a dimension." })
-    .optional(),
+  quantity: SiQuantitySchema.openapi({ description: "What it is, where it has a dimension." }).optional(),
   number: z.number().optional().openapi({ description: "In place of a quantity where it has no dimension." }),
 }).openapi("KnownSymbol", { description: "A symbol of an equation and what it stands for." });
 

@@ -20,7 +20,7 @@ import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { type Said, type Strict, strict, type Wire } from "../quantity/wire.js";
+import { strict, type Wire } from "../quantity/wire.js";
 import { CastSchema } from "../schemas/cast.js";
 import { DriftSchema, driftOf, type WireDrift } from "../schemas/drift.js";
 import {
