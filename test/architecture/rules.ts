@@ -15,7 +15,7 @@ const IMPURE = new Set(
 /** `path` is relative to packages/core/src: `water/density.ts`. */
 export function violations(path: string, text: string): string[] {
   const found: string[] = [];
-  const isTest = /\.(test|slow)\.ts$/.test(path);
+  const isTest = /\.(test|slow|nightly)\.ts$/.test(path);
   const folders = path.split("/").slice(0, -1);
   const room = folders[0];
   if (room !== undefined && !ROOMS.includes(room)) found.push(`no room is called ${room}`);
