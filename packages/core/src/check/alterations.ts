@@ -82,12 +82,15 @@ const made: Readonly<Record<Lever, (seen: Seen) => readonly Made[]>> = {
 /** Whole centimetres: each up to 5 cm off, then in steps that grow by a quarter. */
 function droppers(seen: Seen): readonly Made[] {
   const { pieces, stop } = seen;
+  const { sinkerDownstream = 0, sinkerAcross = 0 } = stop.cast ?? {};
+  // no nymph lands farther from its dry than their line is long
+  const shortest = Math.max(0.1, Math.hypot(sinkerDownstream, sinkerAcross));
   const longest = Math.min(stop.column.depth, 5);
   const found: Made[] = [];
   for (let k = 1; k <= 500; k = Math.max(k + 1, Math.round(1.25 * k))) {
     for (const sign of [-1, 1]) {
       const length = Math.round(100 * pieces.dropper + sign * k) / 100;
-      if (length < 0.1 || length >= longest) continue;
+      if (length < shortest || length >= longest) continue;
       found.push(withDropper(seen, metres(length)));
     }
   }
