@@ -1,5 +1,6 @@
 /** Every case, and the rows of the list of check values that must each have a case or a reason. */
 import { type Case, casesOf, type SourceCases } from "./case.js";
+import { castsOverLanes } from "./casts-over-lanes/cases.js";
 import { channelFolders, channelRows } from "./channel-cases.js";
 import { closedForms } from "./closed-forms/cases.js";
 import { commonPractice } from "./common-practice/cases.js";
@@ -84,6 +85,7 @@ const folders: readonly SourceCases[] = [
   publishedRanges,
   unsteadyLimits,
   statedInTheModel,
+  castsOverLanes,
   ...feedingSources,
   ...wadingSources,
   ...temperatureSources,

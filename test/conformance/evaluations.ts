@@ -1,5 +1,6 @@
 /** What a case can ask of the built core, by name. */
 import type { Inputs } from "./case.js";
+import { castEvaluations } from "./evaluations-cast.js";
 import { channelEvaluations } from "./evaluations-channel.js";
 import { checkEvaluations } from "./evaluations-check.js";
 import { columnEvaluations } from "./evaluations-column.js";
@@ -21,6 +22,7 @@ export type Evaluation =
   | keyof typeof forceEvaluations
   | keyof typeof channelEvaluations
   | keyof typeof checkEvaluations
+  | keyof typeof castEvaluations
   | keyof typeof columnEvaluations
   | keyof typeof driftEvaluations
   | keyof typeof gaugingEvaluations
@@ -38,6 +40,7 @@ export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number
   ...forceEvaluations,
   ...channelEvaluations,
   ...checkEvaluations,
+  ...castEvaluations,
   ...columnEvaluations,
   ...driftEvaluations,
   ...gaugingEvaluations,

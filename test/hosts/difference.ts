@@ -7,7 +7,7 @@ const relative = 1e-12;
 
 /** An unsteady drift is marched until its speeds differ by less than a threshold, and its tensions are read from links that
  *  stretch by a millionth: a last digit decides by which step it ends, and of the digits of a tension half are left. */
-const marched = { tolerance: 1e-5, operations: /^(driftRig|rankSetups): / };
+const marched = { tolerance: 1e-5, operations: /^(driftRig|rankSetups|checkRig|adjustRig): / };
 
 /** What is left over of an equation that was solved: a number that stands for nought. */
 const nought = 1e-9;

@@ -79,7 +79,8 @@ export function present(given: Presentation): Presented {
     cast: {
       sinkerDownstream: metres(-past * sin),
       sinkerAcross: metres(past * cos),
-      laneGradient: perSecond((speed(across + span) - speed(across - span)) / (2 * span)),
+      // read over a dropper on either side
+      laneGradient: perSecond((speed(across + dropper) - speed(across - dropper)) / (2 * dropper)),
     },
     surfaceSpeed: metresPerSecond(dry),
     laneDifference: metresPerSecond(difference),
@@ -89,9 +90,6 @@ export function present(given: Presentation): Presented {
     grounds,
   };
 }
-
-/** Over which the gradient across is read, m: about a dropper. */
-const span = 0.25;
 
 const grounds: Grounds = {
   relations: ["FritschCarlson1980", "OurAssumption"],
