@@ -57,6 +57,8 @@ export interface Hang {
   readonly steadyShot: (tolerance: number) => Shot;
   /** A shot whose steps are laid out anew each time, to a relative error per step. */
   readonly shootTo: (tolerance: number) => Shot;
+  /** The same with the kink of the drag left to the errors of the steps: quicker to a coarse tolerance. */
+  readonly plainShot: (tolerance: number) => Shot;
   /** One step per section: cheap, to be refined; not finite where the line is too stiff for it. */
   readonly roughShoot: Shot;
   readonly trace: (driftSpeed: number, support: Support, friction: number) => Trace;
@@ -190,6 +192,10 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
   }
   const shootTo = (relative: number): Shot =>
     shootWith((y, span) => lineIntegrator.lay(y, span, relative, []));
+  const plainShot = (relative: number): Shot => {
+    const plain = integrator(slope, norm);
+    return shootWith((y, span) => plain.lay(y, span, relative, []));
+  };
   const roughShoot = shootWith((y, span) => lineIntegrator.follow(y, span, roughCourse));
   // a steady shot keeps the states it went through, so that the trace of the last one is free
   const kept: Knots[] = pieces.map(() => ({ at: [], count: 0 }));
@@ -272,6 +278,7 @@ export function hangFrom(float: FloatKernel, sections: readonly Section[], colum
     weight,
     steadyShot,
     shootTo,
+    plainShot,
     roughShoot,
     trace,
     shots: () => shots,

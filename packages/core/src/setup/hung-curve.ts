@@ -8,6 +8,8 @@ import type { FloatKernel, Line, Sinker } from "../forces/index.js";
 export interface HungCurve {
   readonly low: number;
   readonly high: number;
+  /** Length of the line, m. */
+  readonly length: number;
   /** Drift speeds of the nodes. */
   readonly speeds: Float64Array;
   readonly tow: Float64Array;
@@ -20,19 +22,22 @@ export interface HungCurve {
 const mostNodes = 6;
 
 /** The curve over the drift speeds that the floats of a box can have: from the surface speed down to the drift with the float that drags least.
- *  Its nodes are the steps of that search, growing until the force turns, then by false position. Null where the line cannot hang there. */
+ *  `like`, the curve of another line, says where to look first. The nodes are the steps of that search, growing until the force turns, then by false position. Null where the line cannot hang there. */
 export function hungCurve(
   leastFloat: FloatKernel,
   line: Line,
   sinker: Sinker,
   column: Column,
+  like: HungCurve | null,
 ): HungCurve | null {
   const hang = hangFrom(leastFloat, [{ line, sinker }], column);
+  const shoot = hang.plainShot(curveTolerance);
   const { low, high } = speedRange(hang);
   const found: HangingAt[] = [];
   /** Force at the least float where the rig can hang at this speed, which becomes a node; NaN where it cannot. */
   const force = (speed: number): number => {
-    const next = hangAt(hang, speed, found.at(-1)?.support ?? Math.max(0, hang.depth - hang.length));
+    const support = supportFrom(found, speed) ?? firstSupport(hang, like);
+    const next = hangAt(hang, shoot, speed, { support, rise: found.at(-1)?.rise ?? 1 });
     if (next === null) return Number.NaN;
     found.push(next);
     return next.tow - leastFloat.dragAt(column.surfaceSpeed - speed, leastFloat.draft(next.load));
@@ -57,6 +62,7 @@ export function hungCurve(
   return {
     low: Math.min(...speeds),
     high,
+    length: hang.length,
     speeds,
     tow: through((f) => f.tow),
     load: through((f) => f.load),
@@ -105,42 +111,60 @@ function speedRange({ depth, length, speedAt }: Hang): { readonly low: number; r
   return { low, high: Math.max(high, low + 1e-4) };
 }
 
+/** The height to expect at the first node: the line leans as another one did there, or not at all. */
+function firstSupport({ depth, length }: Hang, like: HungCurve | null): number {
+  return depth - length * (like === null ? 1 : (depth - like.support[0]!) / like.length);
+}
+
+/** The height of the sinker to expect at a drift speed, by the nodes that are there. */
+function supportFrom(found: readonly HangingAt[], speed: number): number | null {
+  if (found.length === 0) return null;
+  const speeds = Float64Array.from(found, (f) => f.speed);
+  const supports = found.map((f) => f.support);
+  return readCurve(speeds, dividedDifferences(speeds, supports), speed);
+}
+
 interface HangingAt {
   readonly speed: number;
   readonly support: number;
   readonly tow: number;
   readonly load: number;
+  /** How much the upper end of the line rises with the sinker. */
+  readonly rise: number;
 }
 
 /** Error per step of the line, relative: coarse, since drags of flies deserve no more, and fine enough for a margin near its limit. */
-const curveTolerance = 1e-3;
+const curveTolerance = 3e-3;
 
 /** The rig hanging at a drift speed: the height of the sinker at which the line ends at the surface, to 0.5 mm, by secants inside the bracket
  *  from plumb to the surface. Null where twenty do not do. */
-function hangAt(hang: Hang, speed: number, guess: number): HangingAt | null {
-  const { depth, length } = hang;
-  const shoot = hang.shootTo(curveTolerance);
+function hangAt(
+  { depth, length }: Hang,
+  shoot: Hang["roughShoot"],
+  speed: number,
+  near: Pick<HangingAt, "support" | "rise">,
+): HangingAt | null {
   let low = Math.max(0, depth - length);
   let high = depth;
-  let support = guess;
+  let support = Math.min(high, Math.max(low, near.support));
+  let { rise } = near;
   let before = { support, miss: Number.NaN };
   for (let i = 0; i < 20; i++) {
     const { height, tow, load } = shoot(speed, support, 0);
     const miss = height - depth;
-    if (Math.abs(miss) < 5e-4) return { speed, support, tow, load };
+    if (i > 0) rise = (miss - before.miss) / (support - before.support);
+    if (Math.abs(miss) < 5e-4) return { speed, support, tow, load, rise };
     if (miss > 0) high = support;
     else low = support;
-    // the first step as if the line moved as a whole
-    const slope = i === 0 ? 1 : (miss - before.miss) / (support - before.support);
     before = { support, miss };
-    const next = support - miss / slope;
+    const next = support - miss / rise;
     support = next > low && next < high ? next : (low + high) / 2;
   }
   return null;
 }
 
 /** A value of the curve at a drift speed. */
-export function readCurve({ speeds }: HungCurve, c: Float64Array, speed: number): number {
+export function readCurve(speeds: Float64Array, c: Float64Array, speed: number): number {
   let value = c[c.length - 1]!;
   for (let i = c.length - 2; i >= 0; i--) value = value * (speed - speeds[i]!) + c[i]!;
   return value;
@@ -154,9 +178,9 @@ export function meetFloat(
   wind: number | null,
 ): number {
   const force = (speed: number): number => {
-    const draft = float.draft(readCurve(curve, curve.load, speed));
+    const draft = float.draft(readCurve(curve.speeds, curve.load, speed));
     const windage = wind === null ? 0 : float.windageAt(wind - speed, draft);
-    return readCurve(curve, curve.tow, speed) - float.dragAt(surfaceSpeed - speed, draft) - windage;
+    return readCurve(curve.speeds, curve.tow, speed) - float.dragAt(surfaceSpeed - speed, draft) - windage;
   };
   let a = curve.low;
   let b = curve.high;

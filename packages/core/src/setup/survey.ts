@@ -84,9 +84,11 @@ export function surveyBox(needs: Needs): Field {
   const leastFloat = needs.bodies.kernels.reduce((a, b) =>
     b.dragAt(1, b.height) < a.dragAt(1, a.height) ? b : a,
   );
+  let like: HungCurve | null = null;
   for (let first = 0; first < numbers.count; first += numbers.size.dry) {
-    const hung = surveyHung(needs, numbers.candidateAt(first), leastFloat);
+    const hung = surveyHung(needs, numbers.candidateAt(first), leastFloat, like);
     if (hung.curve !== undefined) work.curves++;
+    like = hung.curve ?? like;
     for (let dry = 0; dry < numbers.size.dry; dry++) {
       const found = hung.judge(dry);
       if (typeof found === "string") refuse(found);
@@ -144,6 +146,7 @@ function surveyHung(
   needs: Needs,
   { nymph, tippet, dropper }: Candidate,
   leastFloat: FloatKernel,
+  like: HungCurve | null,
 ): SurveyedHung {
   const { bodies, stop, leastMargin } = needs;
   const line = bodies.lines[tippet]![dropper]!;
@@ -151,7 +154,7 @@ function surveyHung(
   const fall = freeFall(needs, sinker);
   const limit = hardLimit(needs, line, bodies.strengths[tippet]!);
   if (limit !== null) return { curve: undefined, fall, judge: () => limit };
-  const curve = hungCurve(leastFloat, line, sinker, stop.column);
+  const curve = hungCurve(leastFloat, line, sinker, stop.column, like);
   const judge = (dry: number): SettledJudgement | RefusalReason => {
     const judged = curve === null ? null : judgeSettled(needs, curve, dry);
     if (judged === null) return "never-in-window";
@@ -205,11 +208,11 @@ function judgeSettled(
   dry: number,
 ): SettledJudgement | null {
   const speed = meetFloat(curve, bodies.kernels[dry]!, stop.column.surfaceSpeed, stop.wind ?? null);
-  const height = readCurve(curve, curve.support, speed);
+  const height = readCurve(curve.speeds, curve.support, speed);
   if (height < window.low - nearWindow || height > window.high + nearWindow) return null;
   const excess = (speed - curve.speedAt(height)) / excessScale;
   return {
-    margin: bodies.reserves[dry]! / readCurve(curve, curve.load, speed),
+    margin: bodies.reserves[dry]! / readCurve(curve.speeds, curve.load, speed),
     seconds: speed > 0 ? Math.min(longestDrift, runLength / speed) : longestDrift,
     weight: 1 / (1 + excess * excess),
     fall: stop.column.depth - height,
