@@ -114,6 +114,16 @@ describe("a problem is what comes of", () => {
     expect(verdict(schema, body)).toMatchObject({ valid: true });
   });
 
+  test.each([
+    ["stated", `Content-Length: ${1e7}\r\n\r\n${" ".repeat(1e7)}`],
+    ["in one chunk", `Transfer-Encoding: chunked\r\n\r\n989680\r\n${" ".repeat(1e7)}\r\n0\r\n\r\n`],
+    ["of which nothing comes", `Content-Length: ${1e7}\r\n\r\n`],
+  ])("ten million bytes, %s: the answer arrives, and the connection ends", async (_name, rest) => {
+    const reply = await send(post.replace("Connection: close\r\n", "") + rest);
+    expect([reply.status, reply.headers.get("connection")]).toEqual([413, "close"]);
+    expect(JSON.parse(reply.body)).toMatchObject({ code: "too-large" });
+  });
+
   test("nothing, where a client goes away: the next is answered", async () => {
     const gone = connect(port, "127.0.0.1");
     gone.write(`${post}Content-Length: 100\r\n\r\n{`);

@@ -6,6 +6,7 @@ import { getRequestListener } from "@hono/node-server";
 import { type ProblemCode, problem } from "@plumbdrift/contract";
 
 type Fetch = Parameters<typeof getRequestListener>[0];
+type FetchEnv = Parameters<Fetch>[1];
 
 /** A client has `requestSeconds` to send a request whole, and a third of it for the headers; an idle connection is kept 5 s. */
 export function createHttpServer(fetch: Fetch, requestSeconds: number): Server {
@@ -18,7 +19,7 @@ export function createHttpServer(fetch: Fetch, requestSeconds: number): Server {
       maxHeaderSize: 16_384,
       requireHostHeader: false, // refused by the listener, with a document
     },
-    getRequestListener(fetch, { errorHandler: () => malformed() }),
+    getRequestListener(closing(fetch), { errorHandler: () => malformed() }),
   );
   const answering = new WeakMap<Duplex, ServerResponse>();
   server.on("request", (_, response) => response.socket && answering.set(response.socket, response));
@@ -29,6 +30,32 @@ export function createHttpServer(fetch: Fetch, requestSeconds: number): Server {
     else socket.end(rawProblem(...refusal(error.code)));
   });
   return server;
+}
+
+/** Closes a connection on which a body is too large to be read: nothing could follow it. */
+function closing(fetch: Fetch): Fetch {
+  return async (request, env) => {
+    const response = (await fetch(request, env)) as Response;
+    const { incoming, outgoing } = env;
+    if (response.status === 413 && !incoming.complete) {
+      outgoing.setHeader("Connection", "close");
+      linger(incoming);
+    }
+    return response;
+  };
+}
+
+/** Once the answer is sent, what still comes is let go by for a while (RFC 9112, section 9.6): a socket that is closed
+ *  on unread bytes resets the connection, and the client loses the answer. */
+function linger(incoming: FetchEnv["incoming"]): void {
+  const { socket } = incoming;
+  const { destroySoon } = socket;
+  socket.destroySoon = () => {
+    socket.destroySoon = destroySoon; // the listener waits half a second, or 64 MiB, and calls it again
+    incoming.removeAllListeners("data"); // the body as a web stream holds the bytes up
+    incoming.once("end", destroySoon.bind(socket));
+    socket.end();
+  };
 }
 
 const notHttp = "What came is no request of HTTP/1.1.";
