@@ -78,6 +78,18 @@ describe("a list", () => {
     expect(Object.hasOwn(Object.prototype, "polluted")).toBe(false);
   });
 
+  test("with a key given twice anywhere is refused as a whole: what is one item and what another is not sure", async () => {
+    const text = JSON.stringify({ items: [item(), item()] }).replace(
+      /"operation"(?=.*"operation")/,
+      '"body":{},$&',
+    );
+    const { status, body } = await post(path, text, createApp(broken));
+    expect({ status, faults: body.errors }).toMatchObject({
+      status: 400,
+      faults: [{ path: "/items/0/body", expected: "a key that is given once" }],
+    });
+  });
+
   test.each([
     ["no items", { items: [] }, "/items", "at least 1 items"],
     ["no list", {}, "/items", "an array"],
@@ -188,17 +200,28 @@ describe("lines", () => {
 
   test("that are wrong get a problem with their number, and the next are read", async () => {
     const long = `${"x".repeat(STREAM.lineBytes + 1)}\n`;
-    const answers = await answersOf([line(), "\n", "{\n", long, '{"operation":"readColumn"}\n', line()]);
+    const twice = line().replace("{", '{"id":"a","id":"b",');
+    const answers = await answersOf([
+      line(),
+      "\n",
+      "{\n",
+      long,
+      '{"operation":"readColumn"}\n',
+      twice,
+      line(),
+    ]);
     expect(answers.map(({ problem }) => problem?.code)).toEqual([
       undefined,
       "malformed-json",
       "too-large",
+      "invalid-request",
       "invalid-request",
       undefined,
     ]);
     expect(answers[1].problem.detail).toMatch(/^Line 3: It cannot be read as JSON/);
     expect(answers[2].problem.detail).toBe(`Line 4 has more than ${STREAM.lineBytes} bytes.`);
     expect(answers[3].problem.errors[0]).toMatchObject({ path: "/body", received: "nothing" });
+    expect(answers[4].problem.detail).toBe("Line 6: /id: expected a key that is given once.");
   });
 
   test("that are not UTF-8 get a problem", async () => {

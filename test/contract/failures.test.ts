@@ -28,6 +28,9 @@ function quantityIn(value: Body, at = ""): { readonly at: string; readonly quant
 
 const firstKey = (path: string): string => requiredOf(path)[0]?.slice(1) ?? "";
 
+/** A body that says a field again, with another value first. */
+const twice = (body: Body, key: string): string => `{"${key}":null,${JSON.stringify(body).slice(1)}`;
+
 const failures: Readonly<Record<string, Failure>> = {
   "malformed JSON": { code: "malformed-json", init: () => sending('{"water": {') },
   "an empty body": { code: "malformed-json", init: () => ({ method: "POST", headers: json, body: "" }) },
@@ -51,6 +54,11 @@ const failures: Readonly<Record<string, Failure>> = {
       return sending({ [`${firstKey(path)}x`]: value, ...rest });
     },
     error: (path) => ({ path: `/${firstKey(path)}x`, suggestion: `did you mean "${firstKey(path)}"?` }),
+  },
+  "a key given twice": {
+    code: "invalid-request",
+    init: (example, path) => sending(twice(example, firstKey(path))),
+    error: (path) => ({ path: `/${firstKey(path)}`, expected: "a key that is given once" }),
   },
   "one byte too many": {
     code: "too-large",

@@ -63,7 +63,8 @@ test("an answer is delivered under the name that the sender gave it", async () =
 });
 
 test.each([
-  ["no JSON", "{", 400, "invalid-request"],
+  ["no JSON", "{", 400, "malformed-json"],
+  ["a key twice", '{"operation":"settleRig","operation":"readColumn"}', 400, "invalid-request"],
   ["no message", [1], 400, "invalid-request"],
   ["no operation of this name", { operation: "settleRigs", body }, 400, "invalid-request"],
   ["a name out of the prototype", { operation: "constructor", body }, 400, "invalid-request"],

@@ -39,7 +39,7 @@ export function batch(bound: readonly Computation[]): Handler {
 /** Reads, understands and counts a whole list before it computes anything. */
 async function ofList(c: Context, read: Reader, wanted: string): Promise<Response> {
   const sent = parsed(await c.req.text());
-  if (!sent.ok) return refuse(c, "malformed-json", sent.detail);
+  if (!sent.ok) return send(c, sent.problem);
   const decoding = itemsOf(sent.value);
   if (!decoding.ok) {
     const [first] = decoding.errors;

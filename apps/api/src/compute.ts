@@ -33,7 +33,7 @@ export function compute({ described, prepare }: Computation): Handler {
       );
     }
     const sent = parsed(await c.req.text());
-    if (!sent.ok) return refuse(c, "malformed-json", sent.detail);
+    if (!sent.ok) return send(c, sent.problem);
     const prepared = await prepare(sent.value);
     if (!prepared.ok) return send(c, prepared.problem);
     const { hash, work, run } = prepared;

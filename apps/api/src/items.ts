@@ -44,9 +44,9 @@ export function readerOf(bound: readonly Computation[]): Reader {
         : fault(problem("malformed-json", `Line ${number} is not UTF-8.`));
     }
     const value = parsed(sent.text);
-    return value.ok
-      ? read(value.value, index)
-      : fault(problem("malformed-json", `Line ${number}: ${value.detail.replace("The body", "It")}`));
+    if (value.ok) return read(value.value, index);
+    const { detail } = value.problem;
+    return fault({ ...value.problem, detail: `Line ${number}: ${detail.replace("The body", "It")}` });
   };
   return Object.assign(read, { line });
 }

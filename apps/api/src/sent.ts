@@ -1,5 +1,6 @@
 /** What came in: its type, and JSON as a value or as what is wrong with it. */
 
+import { type Problem, problem, repeatedKeys } from "@plumbdrift/contract";
 import type { Context } from "hono";
 
 /** What a body is sent as, by its content type; nothing for any other. */
@@ -14,21 +15,30 @@ export const LINES = "application/x-ndjson";
 
 type Parsed =
   | { readonly ok: true; readonly value: unknown }
-  | { readonly ok: false; readonly detail: string };
+  | { readonly ok: false; readonly problem: Problem };
 
-/** A text as JSON. */
+/** A text as JSON in which no key is given twice. */
 export function parsed(text: string): Parsed {
-  if (text.trim() === "") return { ok: false, detail: "The body is empty; a JSON object was expected." };
+  if (text.trim() === "") return malformed("The body is empty; a JSON object was expected.");
+  let value: unknown;
   try {
-    return { ok: true, value: JSON.parse(text) };
+    value = JSON.parse(text);
   } catch (error) {
     const place = /\bposition \d+/.exec(String(error))?.[0];
     const where = place === undefined ? "" : ` at ${place}`;
-    return {
-      ok: false,
-      detail: `The body cannot be read as JSON${where}. NaN and Infinity are no JSON numbers.`,
-    };
+    return malformed(`The body cannot be read as JSON${where}. NaN and Infinity are no JSON numbers.`);
   }
+  const [first, ...more] = repeatedKeys(text);
+  if (first === undefined) return { ok: true, value };
+  const errors = [first, ...more];
+  return {
+    ok: false,
+    problem: problem("invalid-request", `${first.path}: expected ${first.expected}.`, { errors }),
+  };
+}
+
+function malformed(detail: string): Parsed {
+  return { ok: false, problem: problem("malformed-json", detail) };
 }
 
 /** A line of a stream, or why it cannot be read. */

@@ -17,8 +17,9 @@ import type { Context, Hono } from "hono";
 import { charge } from "./call.js";
 import type { Computation } from "./computation.js";
 import { limited } from "./compute.js";
-import { problemFor, refuse } from "./refuse.js";
+import { problemFor, refuse, send } from "./refuse.js";
 import { documents } from "./rendered.js";
+import { parsed } from "./sent.js";
 import { instructions, toolList } from "./tool-list.js";
 
 /** One for all requests: making one takes longer than most answers. */
@@ -32,13 +33,14 @@ export function serveTools(app: Hono, computations: readonly Computation[]): voi
   );
   const byName = new Map(computations.map((bound) => [bound.described.id, bound]));
   app.post("/mcp", limited, async (c) => {
-    const sent: unknown = await c.req.json().catch(() => undefined);
-    if (sent === undefined) return refuse(c, "malformed-json", "The body cannot be read as JSON.");
+    const sent = parsed(await c.req.text());
+    if (!sent.ok) return send(c, sent.problem);
     // one call a request, so that what a request may cost stays what one operation may cost
-    if (Array.isArray(sent)) return refuse(c, "invalid-request", "Send one message a request, not an array.");
+    if (Array.isArray(sent.value))
+      return refuse(c, "invalid-request", "Send one message a request, not an array.");
     const transport = new WebStandardStreamableHTTPServerTransport({ enableJsonResponse: true });
     await serverOf(c, tools, byName).connect(transport);
-    return transport.handleRequest(c.req.raw, { parsedBody: sent });
+    return transport.handleRequest(c.req.raw, { parsedBody: sent.value });
   });
 }
 

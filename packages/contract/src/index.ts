@@ -24,5 +24,6 @@ export { type Dimension, dimensions, fromSi, toSi, type Unit, type Units } from 
 export type { Said } from "./quantity/wire.js";
 export { type Reference, references } from "./reference/index.js";
 export { problemOf, RefusedError, within } from "./refusal.js";
+export { repeatedKeys } from "./repeated-keys.js";
 export { meant, nearest } from "./spelling.js";
 export { CONTRACT_VERSION, ENGINE_VERSION } from "./version.js";

@@ -47,7 +47,7 @@ export const problemKinds: Readonly<Record<ProblemCode, ProblemKind>> = {
   "invalid-request": kind(
     400,
     "The request does not fit the schema",
-    "A key or a query parameter is missing or unknown, a unit belongs to another dimension, a value is out of range. `errors` says where.",
+    "A key or a query parameter is missing, unknown or given twice, a unit belongs to another dimension, a value is out of range. `errors` says where.",
   ),
   unauthorised: kind(
     401,

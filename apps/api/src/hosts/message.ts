@@ -42,7 +42,8 @@ export async function answerMessage(sent: unknown, name: string): Promise<Outcom
   }
 }
 
-function refused(id: string, said: Problem): Outcome {
+/** The outcome of what could not be understood. */
+export function refused(id: string, said: Problem): Outcome {
   return { id, status: said.status, body: said };
 }
 

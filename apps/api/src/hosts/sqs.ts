@@ -1,7 +1,8 @@
 /** For AWS Lambda fed by a standard SQS queue, with ReportBatchItemFailures: only what failed comes again. */
 
+import { parsed } from "../sent.js";
 import { callback } from "./callback.js";
-import { answerMessage, type Deliver } from "./message.js";
+import { answerMessage, type Deliver, refused } from "./message.js";
 
 /** What is read of an event. */
 export interface SqsEvent {
@@ -18,7 +19,10 @@ export function consumer(deliver: Deliver): (event: SqsEvent) => Promise<SqsBatc
     const batchItemFailures: { itemIdentifier: string }[] = [];
     for (const { messageId, body } of Records) {
       try {
-        await deliver(await answerMessage(parsed(body), messageId));
+        const sent = parsed(body);
+        await deliver(
+          sent.ok ? await answerMessage(sent.value, messageId) : refused(messageId, sent.problem),
+        );
       } catch (error) {
         console.error(messageId, error);
         batchItemFailures.push({ itemIdentifier: messageId });
@@ -26,15 +30,6 @@ export function consumer(deliver: Deliver): (event: SqsEvent) => Promise<SqsBatc
     }
     return { batchItemFailures };
   };
-}
-
-/** What is not JSON stays text, which no message is. */
-function parsed(body: string): unknown {
-  try {
-    return JSON.parse(body);
-  } catch {
-    return body;
-  }
 }
 
 /** Delivers to RESULTS_URL, with RESULTS_AUTHORIZATION as the header of that name. */
