@@ -55,7 +55,8 @@ export function sending(body: unknown, method = "POST", headers: Record<string, 
   };
 }
 
-function checkDeclared(path: string, method: string, status: number, type: string, body: Body): void {
+/** Throws for an answer that the document does not declare, or that does not fit what it declares. */
+export function checkDeclared(path: string, method: string, status: number, type: string, body: Body): void {
   // QUERY answers as POST does, and 3.1 cannot list it
   const listed = method === "QUERY" ? "post" : method.toLowerCase();
   const operation = document.paths[templateOf(path)]?.[listed];

@@ -123,12 +123,13 @@ function put(holder: Body, key: string, value: Body): void {
   Object.defineProperty(holder, key, { value, enumerable: true, configurable: true, writable: true });
 }
 
-interface Place {
+export interface Place {
   readonly holder: Body;
   readonly name: string | number;
 }
 
-function placesIn(value: Body): Place[] {
+/** Every place in a value that holds another. */
+export function placesIn(value: Body): Place[] {
   if (typeof value !== "object" || value === null) return [];
   return Object.keys(value).flatMap((name) => [{ holder: value, name }, ...placesIn(value[name])]);
 }

@@ -1,51 +1,23 @@
-/** Random requests, valid and spoilt, over every operation: no 5xx, nothing undeclared, nothing that is not finite. */
+/** A slice of the random requests, of every kind to every operation; `nightly` sends 200,000 (docs/fuzz.md). */
 
 import { operations } from "@plumbdrift/contract";
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Body, document, examplesOf, post, type Reply } from "./api.js";
-import { fits, spoilt } from "./arbitrary.js";
+import { countOf, send, targets } from "./fuzz/run.js";
+import { slowly } from "./fuzz/slow.js";
 
-/** Tells how an answer must not be; `post` has already held it against the document. */
-function acceptable({ status, body }: Reply): boolean {
-  if (status === 200) return body.meta.request.length === 32;
-  return status < 500 && body.errors.every((error: Body) => error.path === "" || error.path.startsWith("/"));
-}
+const rounds = { from: 0, to: 3 };
 
-describe.each(operations.map(({ id, path }) => [id, path] as const))("%s", (_id, path) => {
-  const published = document.paths[path].post.requestBody.content["application/json"].schema;
-  const examples = fc.constantFrom<Body[]>(...Object.values(examplesOf(path)).map(({ value }) => value));
-  const kinds = [
-    ["that fit the schema", fits(published), 60],
-    ["that fit the schema and the ranges", fits(published, true), 150],
-    ["spoilt from the schema", spoilt(fits(published)), 60],
-    // small bodies have no place that can be spoilt and still fit: some stay whole
-    ["spoilt from the examples", fc.oneof({ arbitrary: spoilt(examples), weight: 9 }, examples), 130],
-  ] as const;
-
-  test.each(kinds)("bodies %s", async (name, bodies, numRuns) => {
-    const statuses = new Set<number>();
-    await fc.assert(
-      fc.asyncProperty(bodies, async (body) => {
-        const reply = await post(path, body);
-        statuses.add(reply.status);
-        if (!acceptable(reply)) throw new Error(JSON.stringify(reply.body).slice(0, 500));
-      }),
-      { seed: 5, numRuns },
-    );
-    if (name === "that fit the schema and the ranges") expect([...statuses]).not.toContain(400);
-    else expect(statuses).toContain(400);
-    if (name === "spoilt from the examples") expect(statuses).toContain(200);
+describe.each([...targets])("%s", (target, kinds) => {
+  test.each(kinds.map((kind) => [kind.name, kind] as const))("%s", async (_name, kind) => {
+    const count = Math.max(1, countOf(kind, rounds));
+    const statuses = await send(target, kind, { seed: 5, count });
+    expect([...statuses.values()].reduce((sum, times) => sum + times, 0)).toBe(count);
+    if (kind.name === "near an example") expect([...statuses.keys()]).toContain(200);
   });
+});
 
-  test("bytes that are no JSON at all", async () => {
-    const bytes = fc.uint8Array({ maxLength: 200 });
-    await fc.assert(
-      fc.asyncProperty(bytes, async (body) => {
-        const text = new TextDecoder().decode(body);
-        return (await post(path, text)).status === 400;
-      }),
-      { seed: 7, numRuns: 50 },
-    );
-  });
+test("slow bodies that come whole in time get the answer that they would get at once", async () => {
+  const statuses = await slowly("in time", { seed: 5, each: 1 });
+  expect([...statuses.values()].reduce((sum, times) => sum + times, 0)).toBe(operations.length);
+  expect([...statuses.keys()]).toContain(200);
 });

@@ -1,54 +1,21 @@
 /** What no well-behaved client sends, over a real socket: each is a problem document, and none a 5xx. */
 
-import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
 import { connect } from "node:net";
-import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { document, exampleOf, verdict } from "./api.js";
+import { exchange, type Raw, type Served, serve, spawned } from "./raw.js";
 
-const entry = fileURLToPath(new URL("../../apps/api/dist/node.js", import.meta.url));
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 }); // processes start slowly on a busy machine
-const spawned = (env: NodeJS.ProcessEnv): ChildProcess =>
-  spawn(process.execPath, [entry], { env, stdio: ["ignore", "pipe", "pipe"] });
 
-let server: ChildProcess;
-let port = 0;
-let log = "";
+let server: Served;
 
 beforeAll(async () => {
-  server = spawned({ PORT: "0", PLUMBDRIFT_REQUEST_SECONDS: "1" });
-  const [line] = await once(server.stdout!, "data");
-  server.stdout?.on("data", (text) => {
-    log += text;
-  });
-  port = Number(/localhost:(\d+)/.exec(String(line))?.[1]);
+  server = await serve({ PLUMBDRIFT_REQUEST_SECONDS: "1" });
 });
-afterAll(() => void server.kill("SIGKILL"));
+afterAll(() => server.kill());
 
-interface Raw {
-  readonly status: number;
-  readonly headers: Headers;
-  readonly body: string;
-}
-
-/** Sends bytes, keeps the connection open as a slow client would, and reads until the server closes it. */
-async function send(text: string): Promise<Raw> {
-  const socket = connect(port, "127.0.0.1");
-  socket.write(text, "latin1");
-  socket.on("error", () => {});
-  let got = "";
-  socket.on("data", (bytes) => {
-    got += bytes.toString("latin1");
-  });
-  await once(socket, "close");
-  const [head = "", body = ""] = got.split("\r\n\r\n", 2);
-  const [first = "", ...lines] = head.split("\r\n");
-  const headers = new Headers(
-    lines.map((line) => [line.split(":")[0] ?? "", line.replace(/^[^:]*:\s*/, "")]),
-  );
-  return { status: Number(first.split(" ")[1]), headers, body };
-}
+const send = (text: string): Promise<Raw> => exchange(server.port, [text]);
 
 const post =
   "POST /v1/columns HTTP/1.1\r\nHost: a\r\nConnection: close\r\nContent-Type: application/json\r\n";
@@ -125,7 +92,7 @@ describe("a problem is what comes of", () => {
   });
 
   test("nothing, where a client goes away: the next is answered", async () => {
-    const gone = connect(port, "127.0.0.1");
+    const gone = connect(server.port, "127.0.0.1");
     gone.write(`${post}Content-Length: 100\r\n\r\n{`);
     await once(gone, "connect");
     gone.resetAndDestroy();
@@ -134,8 +101,8 @@ describe("a problem is what comes of", () => {
   });
 
   test("none of it is logged as a failure of ours", () => {
-    expect(log).toContain('"status":408');
-    expect(log).not.toMatch(/"event":"failure"|"status":5/);
+    expect(server.log()).toContain('"status":408');
+    expect(server.log()).not.toMatch(/"event":"failure"|"status":5/);
   });
 });
 

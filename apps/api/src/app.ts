@@ -40,7 +40,7 @@ function wrongMethod(c: Context, methods: readonly string[]): Response {
   const allow = methods.join(", ");
   c.header("Allow", allow);
   if (methods.includes("QUERY")) c.header("Accept-Query", "application/json");
-  return refuse(c, "method-not-allowed", `${c.req.path} answers ${allow}, not ${c.req.method.slice(0, 20)}.`);
+  return refuse(c, "method-not-allowed", `This path answers ${allow}, not ${c.req.method.slice(0, 20)}.`);
 }
 
 function unknownPath(c: Context, app: Hono): Response {
