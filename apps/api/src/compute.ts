@@ -1,7 +1,7 @@
 /** What every computation does between request and response. */
 
 import { EXPLAIN, MAX_BODY_BYTES } from "@plumbdrift/contract";
-import type { Handler, MiddlewareHandler } from "hono";
+import type { Context, Handler, MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { answer } from "./caching.js";
 import type { Computation } from "./computation.js";
@@ -10,10 +10,14 @@ import { parsed, sentAs } from "./sent.js";
 
 /** Refuses a body beyond a limit without reading the rest of it. */
 export function limitedTo(bytes: number): MiddlewareHandler {
-  return bodyLimit({
-    maxSize: bytes,
-    onError: (c) => refuse(c, "too-large", `A body may have ${bytes} bytes.`),
-  });
+  const onError = (c: Context): Response => refuse(c, "too-large", `A body may have ${bytes} bytes.`);
+  const counted = bodyLimit({ maxSize: bytes, onError });
+  return async (c, next) => {
+    const length = c.req.header("content-length");
+    // a host may have to make a stream to be asked for one: a stated length needs none
+    if (length === undefined || c.req.header("transfer-encoding") !== undefined) return counted(c, next);
+    return Number(length) > bytes ? onError(c) : next();
+  };
 }
 
 export const limited: MiddlewareHandler = limitedTo(MAX_BODY_BYTES);
@@ -34,7 +38,7 @@ export function compute({ described, prepare }: Computation): Handler {
     }
     const sent = parsed(await c.req.text());
     if (!sent.ok) return send(c, sent.problem);
-    const prepared = await prepare(sent.value);
+    const prepared = prepare(sent.value);
     if (!prepared.ok) return send(c, prepared.problem);
     const { hash, work, run } = prepared;
     const explained = c.req.query("explain") !== undefined;

@@ -31,7 +31,7 @@ export function readerOf(bound: readonly Computation[]): Reader {
     }
     try {
       // the schema of an item allows no other operation
-      return { ...(await byName.get(item.body.operation)!.prepare(item.body.body)), place };
+      return { ...byName.get(item.body.operation)!.prepare(item.body.body), place };
     } catch (error) {
       return { ok: false, problem: problemFor(error), place };
     }

@@ -83,7 +83,7 @@ export function ready(given: Engine): Handler {
 /** The answer to a body; nothing where the engine fails. */
 async function computed(c: Context, bound: Computation | undefined, body: object): Promise<unknown> {
   try {
-    const prepared = await bound?.prepare(body);
+    const prepared = bound?.prepare(body);
     return prepared?.ok ? prepared.run() : undefined;
   } catch (error) {
     c.get("call")?.report(error);

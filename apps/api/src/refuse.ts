@@ -23,6 +23,7 @@ export function refuse(
 
 /** Answers for query parameters that a path does not know, or not with such a value. */
 export function strayQuery(c: Context, known: Parameters): Response | undefined {
+  if (!c.req.url.includes("?")) return undefined;
   const [first, ...more] = parameterErrors(new URL(c.req.url).searchParams, known);
   if (first === undefined) return undefined;
   return refuse(c, "invalid-request", `${first.path}: expected ${first.expected}.`, [first, ...more]);

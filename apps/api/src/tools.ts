@@ -61,7 +61,7 @@ function serverOf(c: Context, tools: readonly Tool[], byName: ReadonlyMap<string
 /** The answer, or the problem document as an error of the tool. */
 async function called(c: Context, { prepare }: Computation, given: unknown): Promise<CallToolResult> {
   try {
-    const prepared = await prepare(given);
+    const prepared = prepare(given);
     if (!prepared.ok) return refused(prepared.problem);
     const tooMuch = await charge(c, prepared.work);
     return tooMuch === undefined ? said(prepared.run()) : refused(tooMuch);

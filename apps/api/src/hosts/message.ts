@@ -31,7 +31,7 @@ export async function answerMessage(sent: unknown, name: string): Promise<Outcom
     const hint = near === undefined ? "The document lists them." : `Did you mean ${near}?`;
     return refused(known, problem("invalid-request", `No operation has this name. ${hint}`));
   }
-  const prepared = await bound.prepare(body);
+  const prepared = bound.prepare(body);
   if (!prepared.ok) return { ...refused(known, prepared.problem), operation };
   try {
     return { id: known, operation, status: 200, body: prepared.run() };

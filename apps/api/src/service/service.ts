@@ -36,7 +36,7 @@ export function createService(config: Config, host: Host = {}): Hono {
     record(log, now),
     secured,
     shared(config.origins),
-    ...(config.compress ? [compress({ contentTypeFilter: whole })] : []),
+    ...(config.compress ? [compress({ contentTypeFilter: whole }), varying] : []),
     admit({ config, store, now, address }),
   ]);
 }
@@ -96,9 +96,15 @@ const secured = secureHeaders({
   overwrite: false,
 });
 
+/** What `compress` would add. It builds the answer anew to do so, and Node then sends it as a stream. */
+const varying: MiddlewareHandler = async (c, next) => {
+  await next();
+  c.res.headers.append("Vary", "Accept-Encoding");
+};
+
 /** Keys travel in a header and never in cookies, so pages need no credentials. */
 function shared(origins: Config["origins"]): MiddlewareHandler {
-  return cors({
+  const allow = cors({
     origin: origins === "*" ? "*" : [...origins],
     allowMethods: ["GET", "HEAD", "POST", "QUERY"],
     allowHeaders: ["Accept", "Authorization", "Content-Type", "If-None-Match", "X-Request-Id"],
@@ -108,6 +114,13 @@ function shared(origins: Config["origins"]): MiddlewareHandler {
       ),
     maxAge: 86_400,
   });
+  return async (c, next) => {
+    if (c.req.method === "OPTIONS") return allow(c, next);
+    // headers set before there is an answer would make it be built anew
+    await next();
+    await allow(c, async () => {});
+    return undefined;
+  };
 }
 
 /** Types that are sent whole. A stream of lines would be held back until it ends. */
