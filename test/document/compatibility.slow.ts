@@ -18,6 +18,39 @@ test("nothing that was released is lost, unless the version says so", async () =
   expect(mayBreak(released.info.version, current.info.version) ? [] : lost).toEqual([]);
 });
 
+// biome-ignore lint/suspicious/noExplicitAny: the changes reach into JSON
+type Json = any;
+
+test("whatever is taken from the whole document is named, in one minute", async () => {
+  const after: Json = structuredClone(current);
+  const { paths, components } = after;
+  const { schemas, headers } = components;
+  schemas.Tippet.properties.x.maximum = 7;
+  schemas.Bead.required.push("colour");
+  schemas.Bead.properties.colour = { type: "string" };
+  schemas.Settled.required.pop();
+  schemas.Law.enum.push("guess");
+  delete paths["/v1/takes"].post.responses["304"];
+  delete paths["/v1/drifts/settled"].post.parameters;
+  headers.ETag.required = false;
+  delete paths["/v1/units"];
+  const lost = await losses(current, after);
+  const named = (what: string) => lost.filter((loss) => loss.includes(what));
+  for (const what of [
+    "request.body.scope.remove at Tippet, sent",
+    "request.body.scope.remove at Bead, sent",
+    "response.body.scope.add at Settled, answered",
+    '["/v1/columns"]["post"]["responses"]["200"]["content"]',
+    "/v1/takes",
+    '["/v1/drifts/settled"]["post"]["parameters"]',
+    `["responses"]["200"]["headers"]`,
+    "remove at /v1/units",
+  ]) {
+    expect(named(what), what).not.toEqual([]);
+  }
+  expect(named("/healthz")).toEqual([]);
+}, 60_000);
+
 describe("the version", () => {
   test.each([
     ["0.1.0", "0.1.4", false],
@@ -29,9 +62,6 @@ describe("the version", () => {
     expect(mayBreak(before, after)).toBe(may);
   });
 });
-
-// biome-ignore lint/suspicious/noExplicitAny: the changes reach into JSON
-type Json = any;
 
 /** One path with what it refers to, small enough to be changed many times. */
 function small(): Json {

@@ -7,6 +7,7 @@ import { type Problem, ProblemSchema } from "./problems.js";
 import { type Decoding, decodeBody } from "./quantity/decode.js";
 import { isRecord } from "./quantity/walk.js";
 import { count, type Strict, strict } from "./quantity/wire.js";
+import { printable } from "./schemas/tackle.js";
 
 export interface BatchItem {
   readonly id?: string | undefined;
@@ -26,16 +27,16 @@ interface Batch<Item> {
   readonly items: readonly Item[];
 }
 
-// the pattern is given again: on its way into the document a regular expression would take its flags along
-const printable = /^\P{Cc}{1,80}$/u;
 const idSchema = z.string().regex(printable).openapi({ pattern: printable.source });
+/** An object of any keys, in words that both versions of OpenAPI have. */
+const anyObject = (description: string) => z.looseObject({}).openapi({ type: "object", description });
 
 export const BatchItemSchema: Strict<BatchItem> = strict<BatchItem>({
   id: idSchema.optional().openapi({ description: "Yours, up to 80 characters: the result repeats it." }),
   operation: z
     .enum(operations.map(({ id }) => id) as [string, ...string[]])
     .openapi({ description: "The operationId of a computation." }),
-  body: z.looseObject({}).openapi({ description: "The body that this operation takes." }),
+  body: anyObject("The body that this operation takes."),
 }).openapi("BatchItem", { description: "One computation of a batch." });
 
 const items = <T extends z.ZodType>(item: T): z.ZodArray<T> =>
@@ -61,10 +62,7 @@ const BatchResultSchema = strict<BatchResult>({
     .min(200)
     .max(599)
     .openapi({ description: "What the operation alone would answer with." }),
-  result: z
-    .looseObject({})
-    .optional()
-    .openapi({ description: "The answer that the operation alone would give; present with status 200." }),
+  result: anyObject("The answer that the operation alone would give; present with status 200.").optional(),
   problem: ProblemSchema.optional().openapi({
     description:
       "The problem that it would give; present with any other status. Pointers go into its body, or into the item where that itself does not fit.",

@@ -1,7 +1,8 @@
 /** The path of the document that takes many computations. */
 
 import { BatchItemSchema, BatchRequestSchema, BatchResponseSchema } from "./batch.js";
-import { problemResponses, type Registry } from "./document-service.js";
+import { headersOf, metered, type Registry } from "./document-headers.js";
+import { guarded, problemResponses } from "./document-problems.js";
 import { rigExamples } from "./examples.js";
 import { carryExamples } from "./examples-channel.js";
 import { BATCH, STREAM } from "./limits.js";
@@ -9,7 +10,7 @@ import { BATCH, STREAM } from "./limits.js";
 const items = [
   { id: "monday", operation: "settleRig", body: rigExamples.tackle?.value },
   { id: "tuesday", operation: "carryFlow", body: carryExamples.ditch?.value },
-  { id: "wednesday", operation: "settelRig", body: {} },
+  { id: "wednesday", operation: "carryFlow", body: {} },
 ];
 
 const lines = "application/x-ndjson";
@@ -31,7 +32,7 @@ export function registerBatch(registry: Registry): void {
             schema: BatchRequestSchema,
             examples: {
               threeTrips: {
-                summary: "Three invented trips, the last with a misspelt operation",
+                summary: "Three invented trips, the last without what its operation needs",
                 value: { items },
               },
             },
@@ -46,20 +47,19 @@ export function registerBatch(registry: Registry): void {
     responses: {
       "200": {
         description: "A result or a problem for each item, also where all are problems.",
+        headers: headersOf(["Cache-Control", ...metered]),
         content: {
           "application/json": { schema: BatchResponseSchema },
           [lines]: { schema: { type: "string" } },
         },
       },
       ...problemResponses([
+        ...guarded,
         "malformed-json",
-        "unauthorised",
         "not-acceptable",
         "too-large",
         "unsupported-media-type",
         "over-budget",
-        "too-many-requests",
-        "internal",
         "unavailable",
       ]),
     },

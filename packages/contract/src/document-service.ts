@@ -1,8 +1,9 @@
 /** The paths of the document that do not compute: what the numbers rest on, and the service itself. */
 
-import { type OpenAPIHono, z } from "@hono/zod-openapi";
-import type { HeaderObject, ReferenceObject } from "openapi3-ts/oas31";
-import { type ProblemCode, problemKinds } from "./problems.js";
+import { z } from "@hono/zod-openapi";
+import type { ResponseObject } from "openapi3-ts/oas31";
+import { headersOf, kept, metered, type Registry } from "./document-headers.js";
+import { guarded, problemResponses } from "./document-problems.js";
 import { references } from "./reference/index.js";
 
 const HealthSchema = z
@@ -44,17 +45,16 @@ const ReadySchema: z.ZodType<Ready> = z
   })
   .openapi("Ready", { description: "It computes what it should." });
 
-export type Registry = OpenAPIHono["openAPIRegistry"];
-
-export function header(description: string, required: boolean): HeaderObject {
-  return { description, required, schema: { type: "string" } };
-}
-
-/** What names an answer and says how long it is fresh. */
-export const answerHeaders: Readonly<Record<string, HeaderObject>> = {
-  ETag: header("Names the answer: equal for equal requests to one release.", true),
-  "Cache-Control": header("How long a cache may keep it.", true),
+/** To who has the answer already. */
+export const notModified: ResponseObject = {
+  description: "If-None-Match names the answer: it was not made again.",
+  headers: headersOf([...kept, "Accept-Query", ...metered]),
 };
+
+/** Nobody is asked for a key here, and nothing is charged. */
+const open = { security: [] };
+const service = { ...open, tags: ["service"] };
+const named = headersOf(["X-Request-Id", "Server-Timing"]);
 
 interface Rendering {
   readonly id: string;
@@ -75,22 +75,18 @@ export const renderings: Readonly<
   },
 };
 
-export function problemResponses(codes: readonly ProblemCode[]): Record<string, ReferenceObject> {
-  const statuses = [...new Set(codes.map((code) => problemKinds[code].status))].sort();
-  return Object.fromEntries(
-    statuses.map((status) => [String(status), { $ref: `#/components/responses/Problem${status}` }]),
-  );
-}
-
 export function registerReference(registry: Registry): void {
   for (const { id, path, summary, description, schema, example, keyed } of references) {
     const name = /\{(\w+)\}/.exec(path)?.[1];
     const shown = example();
+    // what explains a refusal is open to whoever got it
+    const free = path.startsWith("/v1/problems");
     registry.registerPath({
       method: "get",
       path,
       operationId: id,
       tags: ["reference"],
+      ...(free ? open : {}),
       summary,
       description,
       ...(name === undefined || keyed === undefined
@@ -107,11 +103,15 @@ export function registerReference(registry: Registry): void {
       responses: {
         "200": {
           description: "The answer.",
-          headers: { ...answerHeaders },
+          headers: headersOf(free ? [...kept, "X-Request-Id", "Server-Timing"] : [...kept, ...metered]),
           content: { "application/json": { schema, example: shown } },
         },
-        "304": { description: "If-None-Match names the answer.", headers: { ...answerHeaders } },
-        ...problemResponses(["invalid-request", ...(keyed ? (["not-found"] as const) : []), "internal"]),
+        "304": { $ref: "#/components/responses/NotModified" },
+        ...problemResponses([
+          "invalid-request",
+          ...(keyed ? (["not-found"] as const) : []),
+          ...(free ? [] : guarded),
+        ]),
       },
     });
   }
@@ -122,24 +122,32 @@ export function registerService(registry: Registry): void {
     method: "get",
     path: "/healthz",
     operationId: "readHealth",
-    tags: ["service"],
+    ...service,
     summary: "Is it up?",
     description: "Answers as long as the process does.",
     responses: {
-      "200": { description: "It is up.", content: { "application/json": { schema: HealthSchema } } },
-      ...problemResponses(["internal"]),
+      "200": {
+        description: "It is up.",
+        headers: named,
+        content: { "application/json": { schema: HealthSchema } },
+      },
+      ...problemResponses([]),
     },
   });
   registry.registerPath({
     method: "get",
     path: "/readyz",
     operationId: "readReadiness",
-    tags: ["service"],
+    ...service,
     summary: "Does it compute what it should?",
     description: "Computes three published values anew; 503 when one is off.",
     responses: {
-      "200": { description: "It does.", content: { "application/json": { schema: ReadySchema } } },
-      ...problemResponses(["internal", "unavailable"]),
+      "200": {
+        description: "It does.",
+        headers: named,
+        content: { "application/json": { schema: ReadySchema } },
+      },
+      ...problemResponses(["unavailable"]),
     },
   });
   for (const [path, { id, summary, type }] of Object.entries(renderings)) {
@@ -147,17 +155,17 @@ export function registerService(registry: Registry): void {
       method: "get",
       path,
       operationId: id,
-      tags: ["service"],
+      ...service,
       summary,
       description: "The same bytes until the next release; send If-None-Match to save them.",
       responses: {
         "200": {
           description: "The document.",
-          headers: { ...answerHeaders },
+          headers: headersOf([...kept, "X-Request-Id", "Server-Timing"]),
           content: { [type]: { schema: { type: "object" } } },
         },
-        "304": { description: "If-None-Match names the document.", headers: { ...answerHeaders } },
-        ...problemResponses(["internal"]),
+        "304": { $ref: "#/components/responses/NotModified" },
+        ...problemResponses([]),
       },
     });
   }

@@ -4,7 +4,7 @@ export { canonical, footingOf, nonFinite } from "./answer.js";
 export { type BatchItem, type BatchResult, idOf, itemOf, itemsOf } from "./batch.js";
 export { MAX_WORK, WORK_PER_CALL } from "./cost.js";
 export { type Deprecation, deprecationHeaders } from "./deprecation.js";
-export { computationProblems, openApiDocument, openApiDocument30 } from "./document.js";
+export { openApiDocument, openApiDocument30 } from "./document.js";
 export { type Ready, renderings } from "./document-service.js";
 export type { FieldError } from "./field-errors.js";
 export { MAX_ERRORS } from "./field-errors.js";

@@ -52,7 +52,8 @@ interface Said {
 
 function replace(c: Context, said: Problem): void {
   const response = send(c, said);
-  response.headers.delete("ETag");
+  // what the answer that was refused had said of itself
+  for (const name of ["ETag", "Allow"]) response.headers.delete(name);
   c.res = undefined;
   c.res = response;
 }
