@@ -10,7 +10,8 @@ const rounds = { from: 0, to: 3 };
 describe.each([...targets])("%s", (target, kinds) => {
   test.each(kinds.map((kind) => [kind.name, kind] as const))("%s", async (_name, kind) => {
     const count = Math.max(1, countOf(kind, rounds));
-    const statuses = await send(target, kind, { seed: 5, count });
+    const { statuses, faults } = await send(target, kind, { seed: 5, count });
+    expect(faults).toEqual([]);
     expect([...statuses.values()].reduce((sum, times) => sum + times, 0)).toBe(count);
     if (kind.name === "near an example") expect([...statuses.keys()]).toContain(200);
   });

@@ -26,12 +26,14 @@ const service = createService(
   },
   {
     log: (line) => {
-      if (line.includes('"event":"failure"')) throw new Error(line);
+      if (line.includes('"event":"failure"')) failure = line;
     },
   },
 );
 
 let sentSoFar = 0;
+/** The last failure that was logged: what an answer does not say. */
+let failure = "";
 
 const alone = new Map(operations.map((operation) => [operation.id, kindsOf(operation)]));
 
@@ -53,13 +55,21 @@ export function countOf({ share }: Kind, { from, to }: Rounds): number {
   return Math.round(to * share) - Math.round(from * share);
 }
 
-/** Sends requests of a kind and counts the statuses of their answers. Throws at the first answer that is not as it must be. */
+export interface Answered {
+  /** How often each status came. */
+  readonly statuses: ReadonlyMap<number, number>;
+  /** The answers that are not as they must be, with what was sent. */
+  readonly faults: readonly string[];
+}
+
+/** Sends requests of a kind and looks at their answers. */
 export async function send(
   target: string,
   kind: Kind,
   asked: { readonly seed: number; readonly count: number },
-): Promise<ReadonlyMap<number, number>> {
+): Promise<Answered> {
   const statuses = new Map<number, number>();
+  const faults: string[] = [];
   const seed = seedOf(`${asked.seed} ${target} ${kind.name}`);
   for (const sent of fc.sample(kind.requests, { seed, numRuns: asked.count })) {
     try {
@@ -68,11 +78,12 @@ export async function send(
       statuses.set(status, (statuses.get(status) ?? 0) + 1);
     } catch (error) {
       const { method, headers, body } = sent.init;
-      const said = `${kind.name}: ${method} ${sent.path} ${JSON.stringify(headers)} ${String(body).slice(0, 2000)}`;
-      throw new Error(`${error}\n${said}`, { cause: error });
+      faults.push(
+        `${error}\n${method} ${sent.path} ${JSON.stringify(headers)} ${String(body).slice(0, 2000)}`,
+      );
     }
   }
-  return statuses;
+  return { statuses, faults };
 }
 
 /** FNV-1a: a seed of its own for each kind of each target. */
@@ -146,7 +157,7 @@ function checkFinite(value: Body): void {
 
 /** A problem says where, briefly. */
 function checkProblem({ errors, status, detail }: Body): void {
-  if (status >= 500) throw new Error(detail);
+  if (status >= 500) throw new Error(`${detail} ${failure}`);
   if (errors.length > MAX_ERRORS) throw new Error(`${errors.length} errors`);
   for (const { path, received } of errors) {
     if (!/^($|\/|\?)/.test(path)) throw new Error(`a path ${path}`);

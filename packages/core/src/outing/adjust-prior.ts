@@ -26,9 +26,10 @@ export interface Prior {
 }
 
 /** Compiles the prior: independent lognormals about what was stated.
- *  Throws QuantityError for spreads outside 0 to 2, or when nothing is uncertain. */
+ *  Throws QuantityError for water that stands, in which nothing drifts, for spreads outside 0 to 2, or when nothing is uncertain. */
 export function priorOf({ observation, inHand, uncertainty = {} }: AdjustQuestion): Prior {
   const column = waterColumn(observation);
+  requireWithin("surface speed", column.surfaceSpeed, 0.001, 10, "m/s");
   const spread: Factors = { ...defaultSpread(column), ...uncertainty };
   for (const part of parts) requireWithin(`uncertainty of ${part}`, spread[part], 0, 2);
   const active = parts.filter((part) => spread[part] > 0);

@@ -185,6 +185,8 @@ test.each<[string, Partial<AdjustQuestion>]>([
     { uncertainty: { depth: 0, surfaceSpeed: 0, profile: 0, drag: 0, treatment: 0 } },
   ],
   ["depth", { observation: { ...stop.observation, depth: metres(0) } }],
+  // what stands carries nothing along, and a speed below has no ratio to none at the surface
+  ["surface speed", { observation: { ...stop.observation, surfaceSpeed: metresPerSecond(0) } }],
 ])("names its %s outside the range", (name, given) => {
   const seen: readonly RigSighting[] = [{ kind: "lean", lean: degrees(10) }];
   expect(() => adjustRig({ ...stop, seen, ...given })).toThrow(name);

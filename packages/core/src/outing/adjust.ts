@@ -24,7 +24,7 @@ export const effectiveSamplesValidity: Validity = {
 
 /** Bayes' rule over settled drifts: priors about what was stated, likelihoods for what was seen (docs/adjustments.md has both), adaptive importance
  *  sampling with a counted number of settled rigs. The same question gives the same answer. Sightings that nothing explains are an answer: `fit`.
- *  Throws QuantityError for an impossible water, rig or sighting, 0 or more than 20 sightings, fewer than 128 or more than 4000 samples. */
+ *  Throws QuantityError for standing or impossible water, an impossible rig or sighting, 0 or more than 20 sightings, fewer than 128 or more than 4000 samples. */
 export function adjustRig(question: AdjustQuestion): AdjustedRig {
   const { observation, inHand, seen } = question;
   const { prior, tried, weighed, values, quantities, effective, logEvidence, samples, seed } =
