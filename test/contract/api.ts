@@ -1,6 +1,7 @@
 /** Asks the built API in this process and holds every answer against its own document. */
 
 import { app as theApp } from "@plumbdrift/api";
+import { operations } from "@plumbdrift/contract";
 import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
 
 export interface Reply {
@@ -41,9 +42,15 @@ export async function ask(path: string, init: RequestInit = {}, app: Requestable
   return { status, type, headers, body };
 }
 
-/** Posts a value as JSON; a string goes as it is. */
-export function post(path: string, body: unknown, app?: Requestable): Promise<Reply> {
-  return ask(path, sending(body), app);
+/** Posts a value as JSON; a string goes as it is. What is asked again and again is computed once: an answer depends on nothing but its request. */
+export async function post(path: string, body: unknown, app?: Requestable): Promise<Reply> {
+  const init = sending(body);
+  const name = `${path} ${init.body}`;
+  if (app !== undefined || !examples.has(name)) return ask(path, init, app);
+  const answer = answered.get(name) ?? ask(path, init);
+  answered.set(name, answer);
+  const reply = await answer;
+  return { ...reply, body: structuredClone(reply.body) };
 }
 
 /** A request that sends a value as JSON. */
@@ -94,6 +101,24 @@ export function requiredOf(path: string): string[] {
   return required.map((field: string) => `/${field}`);
 }
 
+/** The first example, with the fewest samples where they are counted: many tests change it and compute it anew. */
 export function exampleOf(path: string): Body {
-  return structuredClone(Object.values(examplesOf(path))[0]?.value);
+  return { ...structuredClone(Object.values(examplesOf(path))[0]?.value), ...fewestOf(path) };
 }
+
+/** The fewest samples that a request may ask for, where they are counted. */
+export function fewestOf(path: string): { readonly samples?: number } {
+  const { $ref } = document.paths[path].post.requestBody.content["application/json"].schema;
+  const { samples } = document.components.schemas[$ref.split("/").at(-1)].properties;
+  return samples === undefined ? {} : { samples: samples.minimum };
+}
+
+/** What `post` computes once. */
+const examples = new Set(
+  operations.flatMap(({ path }) =>
+    [exampleOf(path), ...Object.values(examplesOf(path)).map(({ value }) => value)].map(
+      (value) => `${path} ${JSON.stringify(value)}`,
+    ),
+  ),
+);
+const answered = new Map<string, Promise<Reply>>();

@@ -129,7 +129,11 @@ export interface Place {
 }
 
 /** Every place in a value that holds another. */
-export function placesIn(value: Body): Place[] {
-  if (typeof value !== "object" || value === null) return [];
-  return Object.keys(value).flatMap((name) => [{ holder: value, name }, ...placesIn(value[name])]);
+export function placesIn(value: Body, found: Place[] = []): Place[] {
+  if (typeof value !== "object" || value === null) return found;
+  for (const name of Object.keys(value)) {
+    found.push({ holder: value, name });
+    placesIn(value[name], found);
+  }
+  return found;
 }
