@@ -1,7 +1,7 @@
 /** Many computations in one call, as a list and as a stream of lines. */
 
 import { app, createApp, type Engine, engine } from "@plumbdrift/api";
-import { BATCH, operations, STREAM } from "@plumbdrift/contract";
+import { BATCH, MAX_ERRORS, operations, STREAM } from "@plumbdrift/contract";
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { ask, type Body, exampleOf, post, sending, verdict } from "./api.js";
 import { broken } from "./broken.js";
@@ -95,10 +95,27 @@ describe("a list", () => {
     ["no list", {}, "/items", "an array"],
     ["too many items", { items: Array(BATCH.items + 1).fill(0) }, "/items", `at most ${BATCH.items} items`],
     ["another key", { items: [0], item: [] }, "/item", "a known key: items"],
-  ])("with %s is refused as a whole", async (_name, body, at, expected) => {
+    ["a key misspelt", { itms: [] }, "/itms", "a known key: items", 'did you mean "items"?'],
+  ])("with %s is refused as a whole", async (_name, body, at, expected, suggestion = "") => {
     const reply = await post(path, body, createApp(broken));
     expect(reply).toMatchObject({ status: 400, body: { code: "invalid-request" } });
-    expect(reply.body.errors[0]).toMatchObject({ path: at, expected });
+    const error = reply.body.errors.find((one: Body) => one.path === at);
+    expect(error).toMatchObject({ expected, ...(suggestion && { suggestion }) });
+  });
+
+  test("with fifty wrong keys lists twenty of them, and echoes no more than a clipped value", async () => {
+    const wrong = Array.from({ length: 50 }, (_, i) => [`unknown${i}`, "s".repeat(500)]);
+    const { body } = await post(path, { items: [0], ...Object.fromEntries(wrong) });
+    expect(body.errors).toHaveLength(MAX_ERRORS);
+    for (const { received } of body.errors) expect(received.length).toBeLessThanOrEqual(60);
+  });
+
+  test("without a content type is refused", async () => {
+    const body = new TextEncoder().encode(JSON.stringify({ items: [item()] }));
+    expect(await ask(path, { method: "POST", body })).toMatchObject({
+      status: 415,
+      body: { code: "unsupported-media-type" },
+    });
   });
 
   test("is refused before computing where its items together ask for too much", async () => {

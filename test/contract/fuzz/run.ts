@@ -1,35 +1,19 @@
 /** Sends random requests to the service and holds each answer to what every answer must be. */
 
-import { createService } from "@plumbdrift/api/service";
 import { MAX_ERRORS, MAX_WORK, operations } from "@plumbdrift/contract";
 import fc from "fast-check";
-import { ask, type Body, document } from "../api.js";
+import { ask, type Body } from "../api.js";
+import { serviceWith } from "../service.js";
 import { estimateOf, workShown } from "../work.js";
 import { type Kind, kindsOf, type Sent } from "./kinds.js";
 import { batchesOf, checkResults, lookUps } from "./others.js";
 
-/** As a public host runs it: every request from another address, so that the limiter has all it can hold to keep. */
-const service = createService(
-  {
-    port: 0,
-    host: "127.0.0.1",
-    anonymous: true,
-    keys: [],
-    origins: "*",
-    rate: { units: 1e9, seconds: 60 },
-    proxies: 1,
-    compress: true,
-    log: "requests",
-    requestSeconds: 30,
-    stopSeconds: 10,
-    telemetry: undefined,
+/** Every request comes from another address, so that the limiter has all it can hold to keep. */
+const service = serviceWith({
+  log: (line) => {
+    if (line.includes('"event":"failure"')) failure = line;
   },
-  {
-    log: (line) => {
-      if (line.includes('"event":"failure"')) failure = line;
-    },
-  },
-);
+});
 
 let sentSoFar = 0;
 /** The last failure that was logged: what an answer does not say. */
@@ -167,8 +151,3 @@ function checkProblem({ errors, status, detail }: Body): void {
     throw new Error("a problem as long as a book");
   if (Object.hasOwn(Object.prototype, "polluted")) throw new Error("the prototype of all objects is changed");
 }
-
-/** The paths of the document that no random request goes to: the document itself, and what recomputes published values. */
-export const unsent: readonly string[] = Object.keys(document.paths).filter((path) =>
-  /^\/(openapi|readyz)/.test(path),
-);
