@@ -66,9 +66,11 @@ describe("docs/api.md", () => {
     expect((await post("/v1/columns", body)).body).toEqual(shown);
   });
 
-  test("explains every problem code with its status", () => {
+  test("leads to the page that explains every problem code", () => {
+    const page = readFileSync(fileURLToPath(new URL("../../docs/problems.md", import.meta.url)), "utf8");
+    expect(text).toContain("(problems.md)");
     for (const [code, { status, meaning }] of Object.entries(problemKinds)) {
-      expect(text).toContain(`\n### ${code}\n\n${status}. ${meaning}\n`);
+      expect(page).toContain(`\n## ${code}\n\n${status}. ${meaning}\n`);
     }
   });
 

@@ -6,7 +6,13 @@ import { headersOf, kept, metered, type Registry } from "./document-headers.js";
 import { guarded, problemResponses } from "./document-problems.js";
 import { references } from "./reference/index.js";
 
-const HealthSchema = z
+export interface Health {
+  readonly status: "ok";
+  readonly engine: string;
+  readonly contract: string;
+}
+
+export const HealthSchema: z.ZodType<Health> = z
   .strictObject({
     status: z.enum(["ok"]).openapi({ description: "It answers." }),
     engine: z.string().openapi({ description: "Version of the engine that computes." }),
@@ -26,7 +32,7 @@ export interface Ready {
   }[];
 }
 
-const ReadySchema: z.ZodType<Ready> = z
+export const ReadySchema: z.ZodType<Ready> = z
   .strictObject({
     status: z.enum(["ready"]).openapi({ description: "It computes what was published." }),
     engine: z.string().openapi({ description: "Version of the engine that computes." }),

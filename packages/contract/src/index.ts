@@ -1,11 +1,19 @@
 /** What may be said to Plumbdrift over HTTP. */
 
 export { canonical, footingOf, nonFinite } from "./answer.js";
-export { type BatchItem, type BatchResult, idOf, itemOf, itemsOf } from "./batch.js";
+export {
+  type BatchItem,
+  BatchRequestSchema,
+  BatchResponseSchema,
+  type BatchResult,
+  idOf,
+  itemOf,
+  itemsOf,
+} from "./batch.js";
 export { MAX_WORK, WORK_PER_CALL } from "./cost.js";
 export { type Deprecation, deprecationHeaders } from "./deprecation.js";
 export { openApiDocument, openApiDocument30 } from "./document.js";
-export { type Ready, renderings } from "./document-service.js";
+export { HealthSchema, type Ready, ReadySchema, renderings } from "./document-service.js";
 export type { FieldError } from "./field-errors.js";
 export { MAX_ERRORS } from "./field-errors.js";
 export { BATCH, MAX_BODY_BYTES, STREAM } from "./limits.js";
