@@ -3,13 +3,22 @@ import ts from "typescript";
 
 /** In import order: a room imports only from rooms before it. */
 export const ROOMS: readonly string[] =
-  "units sources numerics water channel column forces tackle rig drift lie setup check outing".split(" ");
+  "elementary units sources numerics water channel column forces tackle rig drift lie setup check outing".split(
+    " ",
+  );
 
 const IMPURE = new Set(
   (
     "Date process fetch console crypto performance globalThis require " +
     "setTimeout setInterval setImmediate queueMicrotask"
   ).split(" "),
+);
+
+/** What IEEE 754 or ECMAScript defines to the last bit; `random` breaks another rule. */
+const EXACT = new Set(
+  "PI E LN2 LN10 LOG2E LOG10E SQRT2 SQRT1_2 abs sign sqrt min max round floor ceil trunc fround imul clz32 random".split(
+    " ",
+  ),
 );
 
 /** `path` is relative to packages/core/src: `water/density.ts`. */
@@ -34,6 +43,7 @@ export function violations(path: string, text: string): string[] {
   const visit = (node: ts.Node): void => {
     if (ts.isStringLiteral(node) && isModuleName(node)) checkImport(node.text);
     if (!isTest) found.push(...breaches(node, room));
+    if (!isTest && !path.endsWith(".fixture.ts")) found.push(...inexact(node));
     ts.forEachChild(node, visit);
   };
   visit(ts.createSourceFile(path, text, ts.ScriptTarget.ES2022, true));
@@ -61,6 +71,17 @@ function breaches(node: ts.Node, room: string | undefined): string[] {
   if (node.text !== "Math") return [];
   const isKnown = ts.isPropertyAccessExpression(node.parent) && node.parent.name.text !== "random";
   return isKnown ? [] : [`is not pure: ${node.parent.getText()}`];
+}
+
+/** Functions of `Math` and powers other than squares, which engines compute as they like: those of the room `elementary` are the same on all. */
+function inexact(node: ts.Node): string[] {
+  const isFunction =
+    ts.isPropertyAccessExpression(node) && node.expression.getText() === "Math" && !EXACT.has(node.name.text);
+  const isPower =
+    ts.isBinaryExpression(node) &&
+    node.operatorToken.kind === ts.SyntaxKind.AsteriskAsteriskToken &&
+    node.right.getText() !== "2";
+  return isFunction || isPower ? [`is not the same on every engine: ${node.getText()}`] : [];
 }
 
 /** `x.process` and `{ process: 1 }` name a member, not the global. */

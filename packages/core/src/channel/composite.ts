@@ -1,5 +1,6 @@
 /** A section with zones of different roughness: one n for the whole, and how unevenly the water runs. */
 
+import { cbrt, raise } from "../elementary/index.js";
 import { type Metres, QuantityError } from "../units/index.js";
 import type { CompositeMethod } from "./friction.js";
 import { type CrossSection, requireDepth } from "./section.js";
@@ -30,7 +31,7 @@ function divided(section: SurveyedSection, band: number, t: number): { value: nu
   for (const { manning, table } of section.zones) {
     const { area, perimeter, width, steepening } = tableWet(table, band, t);
     if (area === 0) continue;
-    const k = (area * Math.cbrt(area / perimeter) ** 2) / manning;
+    const k = (area * cbrt(area / perimeter) ** 2) / manning;
     value += k;
     slope += (k * ((5 * width) / area - (2 * steepening) / perimeter)) / 3;
   }
@@ -49,14 +50,14 @@ function averaged(
   let sum = 0;
   let growth = 0;
   for (const { manning, table } of section.zones) {
-    const power = manning ** p;
+    const power = raise(manning, p);
     sum += power * (table.perimeter[band]! + table.steepening[band]! * t);
     growth += power * table.steepening[band]!;
   }
-  const n = (sum / perimeter) ** (1 / p);
+  const n = raise(sum / perimeter, 1 / p);
   const perPerimeter = steepening / perimeter;
   return {
-    value: (area * Math.cbrt(area / perimeter) ** 2) / n,
+    value: (area * cbrt(area / perimeter) ** 2) / n,
     rise: ((5 * width) / area - 2 * perPerimeter) / 3 - (growth / sum - perPerimeter) / p,
   };
 }
@@ -73,8 +74,7 @@ export function compositeRoughness(section: CrossSection, depth: Metres, method:
     depth - zoned.bands[bandAt(zoned, depth)]!,
   );
   return (
-    (area * Math.cbrt(area / perimeter) ** 2) /
-    zonedConveyance(zoned, bandAt(zoned, depth), depth, method).value
+    (area * cbrt(area / perimeter) ** 2) / zonedConveyance(zoned, bandAt(zoned, depth), depth, method).value
   );
 }
 
@@ -94,14 +94,14 @@ export function velocityCoefficients(section: CrossSection, depth: Metres): Velo
   for (const { manning, table } of zoned.zones) {
     const { area, perimeter } = tableWet(table, band, depth - zoned.bands[band]!);
     if (area === 0) continue;
-    const k = (area * Math.cbrt(area / perimeter) ** 2) / manning;
+    const k = (area * cbrt(area / perimeter) ** 2) / manning;
     sums.k += k;
     sums.a += area;
-    sums.energy += k ** 3 / area ** 2;
+    sums.energy += raise(k, 3) / area ** 2;
     sums.momentum += k ** 2 / area;
   }
   return {
-    energy: (sums.energy * sums.a ** 2) / sums.k ** 3,
+    energy: (sums.energy * sums.a ** 2) / raise(sums.k, 3),
     momentum: (sums.momentum * sums.a) / sums.k ** 2,
   };
 }

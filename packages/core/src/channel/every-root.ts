@@ -1,5 +1,6 @@
 /** Every depth at which a quantity of the section has a given value, piece by piece of the depths it can be filled to. */
 
+import { ln } from "../elementary/index.js";
 import { type CubicMetresPerSecond, cubicMetresPerSecond, type Metres, metres } from "../units/index.js";
 import { rootIn } from "./root-in-depth.js";
 import type { CrossSection } from "./section.js";
@@ -26,7 +27,7 @@ export function depthsFor(
   discharge: CubicMetresPerSecond,
   pieces: readonly Piece[],
 ): DepthsFor {
-  const excess = (band: number, y: number): number => Math.log(dischargeIn(band, y) / discharge);
+  const excess = (band: number, y: number): number => ln(dischargeIn(band, y) / discharge);
   const depths = rootsOver(excess, pieces, -1).map(metres);
   const [depth] = depths;
   if (depth !== undefined) return { kind: "found", depth, depths };

@@ -1,5 +1,6 @@
 /** How fast water runs down a slope against a bed: the laws of uniform flow, in plain numbers for kernels. */
 
+import { cbrt, ln, log10 } from "../elementary/index.js";
 import { type Metres, QuantityError, requirePositive, type SquareMetresPerSecond } from "../units/index.js";
 
 /** K_u of Manning's formula as a book prints it: 1 with metres, 1.49 or 1.486 with feet. The exact factor of feet, 0.3048^(−1/3) = 1.485919, is `si`. */
@@ -34,9 +35,9 @@ export function manningFactor(units: ManningUnits = "si"): number {
     case "si":
       return 1;
     case "us-1.49":
-      return 1.49 * Math.cbrt(0.3048);
+      return 1.49 * cbrt(0.3048);
     case "us-1.486":
-      return 1.486 * Math.cbrt(0.3048);
+      return 1.486 * cbrt(0.3048);
   }
 }
 
@@ -74,7 +75,7 @@ export function speedLaw(friction: Exclude<Friction, { law: "manning-zones" }>, 
 }
 
 function powerLaw(factor: number, exponent: number): SpeedLaw {
-  const root = exponent === 0.5 ? Math.sqrt : (x: number): number => Math.cbrt(x) ** 2;
+  const root = exponent === 0.5 ? Math.sqrt : (x: number): number => cbrt(x) ** 2;
   return {
     speed: (radius, slope) => factor * root(radius) * Math.sqrt(slope),
     slope: (radius, speed) => (speed / (factor * root(radius))) ** 2,
@@ -89,14 +90,14 @@ function logLaw(roughness: number, viscosity: number, gravity: number): SpeedLaw
     (smoothFactor * viscosity) / (4 * radius * Math.sqrt(8 * gravity * radius * slope));
   return {
     speed: (radius, slope) =>
-      -2 * Math.sqrt(8 * gravity * radius * slope) * Math.log10(rough(radius) + smooth(radius, slope)),
+      -2 * Math.sqrt(8 * gravity * radius * slope) * log10(rough(radius) + smooth(radius, slope)),
     slope: (radius, speed) => {
       const x = inverseRootFriction(rough(radius), (smoothFactor * viscosity) / (4 * radius * speed));
       return (speed / x) ** 2 / (8 * gravity * radius);
     },
     exponent: (radius, slope) => {
       const [a, b] = [rough(radius), smooth(radius, slope)];
-      return 0.5 - (a + 1.5 * b) / ((a + b) * Math.log(a + b));
+      return 0.5 - (a + 1.5 * b) / ((a + b) * ln(a + b));
     },
   };
 }
@@ -104,10 +105,10 @@ function logLaw(roughness: number, viscosity: number, gravity: number): SpeedLaw
 /** x = 1/√f with x = −2 log10(a + b x), by Newton: the left side is convex in x, so it comes from below and cannot miss. */
 function inverseRootFriction(a: number, b: number): number {
   if (!(a < 1)) throw new QuantityError("roughness over 14.84 hydraulic radii", "below 1", a);
-  let x = a > 0 ? -2 * Math.log10(a) : 8;
+  let x = a > 0 ? -2 * log10(a) : 8;
   for (let step = 0; step < 100; step++) {
     const u = a + b * x;
-    const change = (x + 2 * Math.log10(u)) / (1 + (2 * b) / (u * Math.LN10));
+    const change = (x + 2 * log10(u)) / (1 + (2 * b) / (u * Math.LN10));
     x = Math.max(x - change, x / 8);
     if (Math.abs(change) <= 1e-15 * x) break;
   }

@@ -1,5 +1,6 @@
 /** How width, depth and speed of a stream change with its discharge: powers, published or fitted to one's own measurements. */
 
+import { exp, hypot, ln, raise } from "../elementary/index.js";
 import { type LinearFit, leastSquares, studentQuantile } from "../numerics/index.js";
 import { type Assumption, type Caveat, caveatFor, type SourceKey } from "../sources/index.js";
 import {
@@ -65,7 +66,7 @@ export function geometryOf(
   const { discharge, width, meanDepth } = measured;
   const published = geometryExponents[exponents];
   const through = (value: number, exponent: number): GeometryPower => ({
-    coefficient: value / discharge ** exponent,
+    coefficient: value / raise(discharge, exponent),
     exponent,
     exponentStandardError: null,
     scatter: null,
@@ -91,12 +92,12 @@ export function fitGeometry(measurements: readonly StationMeasurement[]): Hydrau
     checkMeasurement(one, i + 1);
   });
   const discharges = measurements.map((m) => m.discharge);
-  const rows = discharges.map((q) => [1, Math.log(q)]);
+  const rows = discharges.map((q) => [1, ln(q)]);
   const fit = (value: (m: StationMeasurement) => number): GeometryPower =>
     powerOf(
       leastSquares(
         rows,
-        measurements.map((m) => Math.log(value(m))),
+        measurements.map((m) => ln(value(m))),
       ),
     );
   return {
@@ -139,10 +140,10 @@ export function streamAt(
   const { freedom } = geometry;
   const t = freedom === null ? null : studentQuantile((1 + confidence) / 2, freedom);
   const read = <Q>(power: GeometryPower, make: (value: number) => Q): StreamValue<Q> => {
-    const value = power.coefficient * discharge ** power.exponent;
+    const value = power.coefficient * raise(discharge, power.exponent);
     if (t === null || power.scatter === null || power.curveErrorAt === null)
       return { value: make(value), interval: null };
-    const factor = Math.exp(t * Math.hypot(power.scatter, power.curveErrorAt(discharge)));
+    const factor = exp(t * hypot(power.scatter, power.curveErrorAt(discharge)));
     requireWithin("factor of uncertainty of the fitted power", factor, 1, 1e100);
     return { value: make(value), interval: { min: make(value / factor), max: make(value * factor) } };
   };
@@ -158,11 +159,11 @@ export function streamAt(
 function powerOf(fit: LinearFit): GeometryPower {
   const [intercept = Number.NaN, exponent = Number.NaN] = fit.coefficients;
   return {
-    coefficient: Math.exp(intercept),
+    coefficient: exp(intercept),
     exponent,
     exponentStandardError: fit.standardErrors[1] ?? null,
     scatter: fit.deviation,
-    curveErrorAt: (q) => fit.deviation * Math.sqrt(fit.leverage([1, Math.log(q)])),
+    curveErrorAt: (q) => fit.deviation * Math.sqrt(fit.leverage([1, ln(q)])),
   };
 }
 

@@ -1,5 +1,6 @@
 /** A rating curve: discharge from stage, fitted to gaugings, with the interval that the next gauging should fall in. */
 
+import { exp, ln, raise } from "../elementary/index.js";
 import { findLeast, type LinearFit, leastSquares, studentQuantile } from "../numerics/index.js";
 import { type Caveat, caveatFor } from "../sources/index.js";
 import {
@@ -46,10 +47,10 @@ export interface RatingCurve {
  *  @example rateStage([{ stage: metres(1), discharge: cubicMetresPerSecond(2) }, { stage: metres(2), discharge: cubicMetresPerSecond(8) }, { stage: metres(4), discharge: cubicMetresPerSecond(32) }], { stage: metres(0) }).exponent // => 2.0000 */
 export function rateStage(gaugings: readonly Gauging[], zeroFlow: ZeroFlow): RatingCurve {
   const weights = checkGaugings(gaugings, zeroFlow);
-  const logs = gaugings.map((g) => Math.log(g.discharge));
+  const logs = gaugings.map((g) => ln(g.discharge));
   const straight = (h0: number): LinearFit =>
     leastSquares(
-      gaugings.map((g) => [1, Math.log(g.stage - h0)]),
+      gaugings.map((g) => [1, ln(g.stage - h0)]),
       logs,
       weights,
     );
@@ -58,7 +59,7 @@ export function rateStage(gaugings: readonly Gauging[], zeroFlow: ZeroFlow): Rat
   const line = straight(h0);
   const [intercept = Number.NaN, exponent = Number.NaN] = line.coefficients;
   const row = (stage: number): readonly number[] => {
-    const base = [1, Math.log(stage - h0)];
+    const base = [1, ln(stage - h0)];
     return searched ? [...base, -exponent / (stage - h0)] : base;
   };
   // at the best h0 the third column takes nothing more out of the residuals: it only widens what is not known
@@ -69,7 +70,7 @@ export function rateStage(gaugings: readonly Gauging[], zeroFlow: ZeroFlow): Rat
         weights,
       )
     : line;
-  const coefficient = Math.exp(intercept);
+  const coefficient = exp(intercept);
   requirePositive(
     "coefficient of the rating: stages too near each other for their height above zero flow, it",
     coefficient,
@@ -110,12 +111,12 @@ export function ratedDischarge(rating: RatingCurve, stage: Metres, confidence = 
   requireWithin("confidence", confidence, 0.5, 0.9999);
   const above = stage - rating.zeroFlowStage;
   requirePositive("stage above that of zero flow", above, "m");
-  const discharge = rating.coefficient * above ** rating.exponent;
+  const discharge = rating.coefficient * raise(above, rating.exponent);
   requireWithin("discharge by the rating", discharge, 0, 1e100, "m³/s");
   const leverage = rating.leverageAt(stage);
   const t = studentQuantile((1 + confidence) / 2, rating.freedom);
   const around = (variance: number): RatedDischarge["curve"] => {
-    const factor = Math.exp(t * rating.scatter * Math.sqrt(variance));
+    const factor = exp(t * rating.scatter * Math.sqrt(variance));
     requireWithin("factor of uncertainty of the rating", factor, 1, 1e100);
     return { min: cubicMetresPerSecond(discharge / factor), max: cubicMetresPerSecond(discharge * factor) };
   };
@@ -160,6 +161,6 @@ function checkGaugings(gaugings: readonly Gauging[], zeroFlow: ZeroFlow): readon
   if (stated.length === 0) return undefined;
   if (stated.length < gaugings.length)
     throw new QuantityError("uncertainty of the gaugings", "given for all or for none", stated.length);
-  const mean = stated.reduce((sum, u) => sum + u ** -2, 0) / stated.length;
-  return stated.map((u) => u ** -2 / mean);
+  const mean = stated.reduce((sum, u) => sum + raise(u, -2), 0) / stated.length;
+  return stated.map((u) => raise(u, -2) / mean);
 }

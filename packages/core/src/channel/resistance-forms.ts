@@ -1,5 +1,6 @@
 /** The forms in which one resistance is written: V/u*, Manning's n, and the shear velocity that both are measured by. */
 
+import { raise } from "../elementary/index.js";
 import {
   type Metres,
   type MetresPerSecond,
@@ -14,14 +15,14 @@ import {
 export function manningOf(velocityRatio: number, hydraulicRadius: Metres): number {
   requirePositive("V/u*", velocityRatio);
   requirePositive("hydraulic radius", hydraulicRadius, "m");
-  return hydraulicRadius ** (1 / 6) / (Math.sqrt(standardGravity) * velocityRatio);
+  return raise(hydraulicRadius, 1 / 6) / (Math.sqrt(standardGravity) * velocityRatio);
 }
 
 /** V/u* of a Manning's n (SI) at a hydraulic radius; f = 8/(V/u*)². @example velocityRatioOf(0.03, metres(10)) // => 15.6237 */
 export function velocityRatioOf(n: number, hydraulicRadius: Metres): number {
   requirePositive("Manning's n", n);
   requirePositive("hydraulic radius", hydraulicRadius, "m");
-  return hydraulicRadius ** (1 / 6) / (Math.sqrt(standardGravity) * n);
+  return raise(hydraulicRadius, 1 / 6) / (Math.sqrt(standardGravity) * n);
 }
 
 /** u* = √(g R S). @example shearVelocityOf(metres(1), 0.01) // => 0.31316 */

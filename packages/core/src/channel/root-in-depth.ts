@@ -1,5 +1,6 @@
 /** One root of a function of depth, between two depths of opposite sign that may be the dry bed and infinity. */
 
+import { exp, ln } from "../elementary/index.js";
 import { findRoot } from "../numerics/index.js";
 import { QuantityError } from "../units/index.js";
 
@@ -50,10 +51,10 @@ function steppedFrom(
 function bracketed(f: (depth: number) => number, { a, b, fa, fb }: Bracket): number {
   if (fa === 0) return a;
   if (fb === 0) return b;
-  const [low, high] = [Math.log(a), Math.log(b)];
+  const [low, high] = [ln(a), ln(b)];
   const finite = (value: number): number => Math.max(-1e9, Math.min(1e9, value));
   // the ends keep their own depths: their logarithms need not come back to them
-  const at = (x: number): number => finite(x === low ? fa : x === high ? fb : f(Math.exp(x)));
+  const at = (x: number): number => finite(x === low ? fa : x === high ? fb : f(exp(x)));
   const { root } = findRoot(at, low, high, 1e-16);
-  return root === low ? a : root === high ? b : Math.exp(root);
+  return root === low ? a : root === high ? b : exp(root);
 }

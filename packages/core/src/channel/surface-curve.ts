@@ -1,5 +1,6 @@
 /** One unbroken piece of water surface in one reach, followed from its control: subcritical upstream, supercritical downstream. */
 
+import { exp, ln } from "../elementary/index.js";
 import { type ChebyshevSum, chebyshevSum, findRoot } from "../numerics/index.js";
 import { QuantityError } from "../units/index.js";
 import type { GradualFlow } from "./gradual.js";
@@ -103,8 +104,8 @@ function courseFrom(flow: GradualFlow, start: number, branch: Branch): Course {
   if (target !== Number.POSITIVE_INFINITY) return settling(start, target);
   if (flow.greatest !== Number.POSITIVE_INFINITY) return straight(start, flow.greatest, "section full");
   return {
-    depth: (s) => start * Math.exp(s),
-    perParameter: (s) => start * Math.exp(s),
+    depth: (s) => start * exp(s),
+    perParameter: (s) => start * exp(s),
     slack: () => 1,
     last: 64,
     end: "open",
@@ -124,10 +125,10 @@ function straight(start: number, target: number, end: "critical depth" | "sectio
 function settling(start: number, target: number): Course {
   const gap = start - target;
   return {
-    depth: (s) => target + gap * Math.exp(-s),
-    perParameter: (s) => -gap * Math.exp(-s),
-    slack: Math.exp,
-    last: Math.log(Math.abs(gap) / (settled * target)),
+    depth: (s) => target + gap * exp(-s),
+    perParameter: (s) => -gap * exp(-s),
+    slack: exp,
+    last: ln(Math.abs(gap) / (settled * target)),
     end: "settles",
   };
 }

@@ -1,5 +1,6 @@
 /** The tables of a survey: per band of elevation, sums over the strips of ground under the water. */
 
+import { hypot, raise } from "../elementary/index.js";
 import type { BandTable, Survey, SurveyPoint } from "./survey.js";
 
 /** Straight ground from one point to the next, inside one zone. Elevations are above the lowest point. */
@@ -95,19 +96,19 @@ function rowOf(ground: readonly Strip[], y: number) {
       const [shallow, deep] = [y - high, y - low];
       row.area += (across * (shallow + deep)) / 2;
       row.width += across;
-      row.perimeter += Math.hypot(across, high - low);
+      row.perimeter += hypot(across, high - low);
       row.moment += (across * (shallow * shallow + shallow * deep + deep * deep)) / 6;
       continue;
     }
     const run = across / (high - low);
     const deep = y - low;
-    const length = Math.hypot(1, run);
+    const length = hypot(1, run);
     row.area += (run * deep * deep) / 2;
     row.width += run * deep;
     row.widening += run;
     row.perimeter += length * deep;
     row.steepening += length;
-    row.moment += (run * deep ** 3) / 6;
+    row.moment += (run * raise(deep, 3)) / 6;
   }
   return row;
 }

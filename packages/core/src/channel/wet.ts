@@ -1,5 +1,6 @@
 /** What is wet at a depth, in plain numbers, for kernels that ask many times. */
 
+import { asin, asinh, hypot, raise } from "../elementary/index.js";
 import type { CrossSection, PrismaticSection } from "./section.js";
 import { surveyWetAt } from "./survey.js";
 
@@ -57,14 +58,14 @@ function banked(b: number, left: number, right: number, y: number): Wet {
 /** With s half of the angle at the centre, sin²(s/2) = y/d: A = d² (s − sin s cos s)/4, P = d s, B = d sin s,
  *  Aȳ = d³ (3 sin s − sin³ s − 3 s cos s)/24. */
 function circular(d: number, y: number): Wet {
-  const s = 2 * Math.asin(Math.sqrt(y / d));
+  const s = 2 * asin(Math.sqrt(y / d));
   const sine = 2 * Math.sqrt((y / d) * (1 - y / d));
   const cosine = 1 - (2 * y) / d;
   return {
     area: 0.25 * d * d * (s < 0.5 ? segment(s) : s - sine * cosine),
     perimeter: d * s,
     width: d * sine,
-    moment: (d ** 3 / 24) * (s < 0.5 ? segmentMoment(s) : sine * (3 - sine * sine) - 3 * s * cosine),
+    moment: (raise(d, 3) / 24) * (s < 0.5 ? segmentMoment(s) : sine * (3 - sine * sine) - 3 * s * cosine),
     widening: (2 * cosine) / sine,
     steepening: 2 / sine,
   };
@@ -84,7 +85,7 @@ function segment(s: number): number {
 
 /** 3 sin s − sin³ s − 3 s cos s as a series: Σ (−1)^k s^(2k+1)/(2k+1)! (9/4 + 3^(2k+1)/4 − 3 (2k + 1)), from k = 2. */
 function segmentMoment(s: number): number {
-  let power = s ** 5 / 120;
+  let power = raise(s, 5) / 120;
   let three = 243;
   let sum = 0;
   for (let k = 2; k <= 11; k++) {
@@ -101,10 +102,10 @@ function parabolic(width: number, depth: number, y: number): Wet {
   const x = (4 * y) / b;
   return {
     area: (2 * b * y) / 3,
-    perimeter: 0.5 * b * (Math.hypot(1, x) + Math.asinh(x) / x),
+    perimeter: 0.5 * b * (hypot(1, x) + asinh(x) / x),
     width: b,
     moment: (4 * b * y * y) / 15,
     widening: b / (2 * y),
-    steepening: 2 * Math.hypot(1, 1 / x),
+    steepening: 2 * hypot(1, 1 / x),
   };
 }

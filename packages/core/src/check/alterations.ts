@@ -1,6 +1,7 @@
 /** What can be changed on a rig or in how it is fished, one thing at a time, each with how large a step it is. */
 
 import { holdInStep } from "../drift/index.js";
+import { hypot } from "../elementary/index.js";
 import type { Pieces } from "../setup/index.js";
 import {
   type Bead,
@@ -84,7 +85,7 @@ function droppers(seen: Seen): readonly Made[] {
   const { pieces, stop } = seen;
   const { sinkerDownstream = 0, sinkerAcross = 0 } = stop.cast ?? {};
   // no nymph lands farther from its dry than their line is long
-  const shortest = Math.max(0.1, Math.hypot(sinkerDownstream, sinkerAcross));
+  const shortest = Math.max(0.1, hypot(sinkerDownstream, sinkerAcross));
   const longest = Math.min(stop.column.depth, 5);
   const found: Made[] = [];
   for (let k = 1; k <= 500; k = Math.max(k + 1, Math.round(1.25 * k))) {

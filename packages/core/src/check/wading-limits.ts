@@ -1,5 +1,6 @@
 /** Where published work says that people lose their footing in moving water, as depth times speed. None of them is a permission. */
 
+import { exp } from "../elementary/index.js";
 import {
   feet,
   feetPerSecond,
@@ -34,7 +35,7 @@ export function heightTimesMass({ height, mass }: Wader): number {
  *  From memory. A mean of what was lost, not a limit to go up to.
  *  @example abtProduct({ height: metres(1.75), mass: kilograms(75) }) // => 1.3554 */
 export function abtProduct(wader: Wader): UnitDischarge {
-  return unitDischarge(0.0929 * Math.exp(0.001906 * heightTimesMass(wader) + 1.09) ** 2);
+  return unitDischarge(0.0929 * exp(0.001906 * heightTimesMass(wader) + 1.09) ** 2);
 }
 
 /** Coefficients of L M and of what is added to it, m²/s. [Karvonen2000], from memory. */

@@ -1,6 +1,7 @@
 /** Columns from a gauge instead of a float: discharge, section and slope tell how deep and how fast a stream is at each place across it. */
 
 import { type Channel, type Lane, type LateralFlow, lateralFlow } from "../channel/index.js";
+import { exp } from "../elementary/index.js";
 import { findRoot } from "../numerics/index.js";
 import { joinGrounds } from "../sources/index.js";
 import {
@@ -96,6 +97,6 @@ function laneColumn({ depth, meanSpeed }: Lane, { channel, bed }: SpotInChannel)
 export function roughnessLengthOf(velocityRatio: number, depth: Metres): Metres {
   requireWithin("mean over shear velocity", velocityRatio, 0.01, 60);
   // ln(h/z0) − 1 + z0/h = κ V/u*, in q = ln(h/z0)
-  const excess = (q: number): number => q - 1 + Math.exp(-q) - vonKarman * velocityRatio;
-  return metres(depth * Math.exp(-findRoot(excess, 0, 2 + vonKarman * velocityRatio, 1e-14).root));
+  const excess = (q: number): number => q - 1 + exp(-q) - vonKarman * velocityRatio;
+  return metres(depth * exp(-findRoot(excess, 0, 2 + vonKarman * velocityRatio, 1e-14).root));
 }

@@ -1,5 +1,6 @@
 /** Which law a column follows, with its parameters, and what that takes for granted. */
 
+import { exp } from "../elementary/index.js";
 import { type Assumption, type Caveat, caveatFor } from "../sources/index.js";
 import { heightAboveBed, type Metres, metres, QuantityError } from "../units/index.js";
 import type { Water } from "../water/index.js";
@@ -94,7 +95,7 @@ function logFamily(
 function dipStrength(o: Observation): number {
   if (o.channelWidth === undefined)
     throw new QuantityError("channel width", "given for the dip law", undefined);
-  return 1.3 * Math.exp(-o.channelWidth / 2 / o.depth);
+  return 1.3 * exp(-o.channelWidth / 2 / o.depth);
 }
 
 export function lawAssumptions(o: Observation, profile: Profile): readonly Assumption[] {

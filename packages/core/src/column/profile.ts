@@ -1,5 +1,6 @@
 /** The six laws of speed against height, each as a shape g(z) with its depth mean. A column scales the shape to its surface speed. */
 
+import { exp, ln, ln1p, raise, sin, tanh } from "../elementary/index.js";
 import { findRoot, monotoneCubic } from "../numerics/index.js";
 import type { SourceKey, Validity } from "../sources/index.js";
 import { type HeightAboveBed, type Metres, type MetresPerSecond, QuantityError } from "../units/index.js";
@@ -109,9 +110,9 @@ function logShape(h: number, z0: number, wake: number, dip: number): Shape {
   const raw = (height: number): number => {
     const z = dip > 0 ? Math.min(height, top) : height;
     if (z <= z0) return 0;
-    let g = Math.log(z / z0);
-    if (wake !== 0) g += 2 * wake * Math.sin(halfTurn * z) ** 2;
-    if (dip > 0) g += dip * Math.log1p(-z / h);
+    let g = ln(z / z0);
+    if (wake !== 0) g += 2 * wake * sin(halfTurn * z) ** 2;
+    if (dip > 0) g += dip * ln1p(-z / h);
     return g;
   };
   const at = dip > 0 || wake < 0 ? (z: number): number => Math.max(0, raw(z)) : raw;
@@ -124,12 +125,12 @@ function logMean(h: number, z0: number, wake: number, dip: number): number {
   const t = dip > 0 ? dipCeiling : 1;
   const f = z0 / h;
   const foot = footOf(f, t, wake, dip);
-  const log = t * Math.log(t / f) - t - (foot * Math.log(foot / f) - foot);
-  const wakeMean = wake * (t - foot - (Math.sin(Math.PI * t) - Math.sin(Math.PI * foot)) / Math.PI);
+  const log = t * ln(t / f) - t - (foot * ln(foot / f) - foot);
+  const wakeMean = wake * (t - foot - (sin(Math.PI * t) - sin(Math.PI * foot)) / Math.PI);
   if (dip <= 0) return log + wakeMean;
   // ∫ ln(1 − x) dx = −(1 − x) ln(1 − x) − x
-  const primitive = (x: number): number => -(1 - x) * Math.log1p(-x) - x;
-  const above = (1 - t) * (Math.log(t / f) + dip * Math.log1p(-t));
+  const primitive = (x: number): number => -(1 - x) * ln1p(-x) - x;
+  const above = (1 - t) * (ln(t / f) + dip * ln1p(-t));
   return log + dip * (primitive(t) - primitive(foot)) + above;
 }
 
@@ -137,7 +138,7 @@ function logMean(h: number, z0: number, wake: number, dip: number): number {
 function footOf(f: number, top: number, wake: number, dip: number): number {
   if (dip <= 0 && wake >= 0) return f;
   const g = (x: number): number =>
-    Math.log(x / f) + 2 * wake * Math.sin((Math.PI / 2) * x) ** 2 + (dip > 0 ? dip * Math.log1p(-x) : 0);
+    ln(x / f) + 2 * wake * sin((Math.PI / 2) * x) ** 2 + (dip > 0 ? dip * ln1p(-x) : 0);
   return f < top && g(top) > 0 ? findRoot(g, f, top, 1e-15).root : f;
 }
 
@@ -145,7 +146,7 @@ function powerShape(h: number, m: number): Shape {
   const mean = m / (m + 1);
   // m = κ V/u*: shear velocity per unit of surface speed is κ (mean/surface)/m. [ZimmermannKennedy1978]
   return {
-    at: (z) => (z <= 0 ? 0 : (z / h) ** (1 / m)),
+    at: (z) => (z <= 0 ? 0 : raise(z / h, 1 / m)),
     surface: 1,
     mean,
     perShear: (vonKarman * mean) / m,
@@ -156,8 +157,8 @@ function mixingShape(h: number, D: number): Shape {
   const mean = 1 + (D / h) * (logCosh((h - D) / D) - logCosh(1));
   return {
     // 1 + tanh(x) = 2/(1 + e^(−2x)), which takes half the time
-    at: (z) => 2 / (1 + Math.exp((-2 / D) * (Math.max(z, 0) - D))),
-    surface: 1 + Math.tanh((h - D) / D),
+    at: (z) => 2 / (1 + exp((-2 / D) * (Math.max(z, 0) - D))),
+    surface: 1 + tanh((h - D) / D),
     mean,
     perShear: 1 / mixingRatio,
   };
@@ -165,7 +166,7 @@ function mixingShape(h: number, D: number): Shape {
 
 function logCosh(x: number): number {
   const a = Math.abs(x);
-  return a + Math.log1p(Math.exp(-2 * a)) - Math.LN2;
+  return a + ln1p(exp(-2 * a)) - Math.LN2;
 }
 
 function measuredShape(points: readonly MeasuredPoint[], h: number): Shape {
@@ -192,7 +193,7 @@ function measuredShape(points: readonly MeasuredPoint[], h: number): Shape {
 function wallFit(points: readonly MeasuredPoint[]): number {
   const wet = points.filter((p) => p.heightAboveBed > 0);
   const n = wet.length;
-  const x = wet.map((p) => Math.log(p.heightAboveBed));
+  const x = wet.map((p) => ln(p.heightAboveBed));
   const meanX = x.reduce((a, b) => a + b, 0) / n;
   const meanU = wet.reduce((a, p) => a + p.speed, 0) / n;
   let sxx = 0;

@@ -1,5 +1,6 @@
 /** The slack behind a boulder that stands out of the water, as a plane wake: an assumption, written down so that it can be argued with. */
 
+import { raise } from "../elementary/index.js";
 import { caveatFor, type Grounds, type Validity } from "../sources/index.js";
 import {
   type Metres,
@@ -54,7 +55,7 @@ export function slackBehind({ width, downstream, across, speed, dragCoefficient 
   const blocked = dragCoefficient * width;
   const halfWidth = Math.sqrt(10) * spread * Math.sqrt(downstream * blocked);
   const off = Math.abs(across) / halfWidth;
-  const shape = off < 1 ? (1 - off ** 1.5) ** 2 : 0;
+  const shape = off < 1 ? (1 - raise(off, 1.5)) ** 2 : 0;
   const deficit = (Math.sqrt(10) / (18 * spread)) * Math.sqrt(blocked / downstream) * shape;
   return {
     speed: metresPerSecond(deficit < 1 ? speed * (1 - deficit) : 0),

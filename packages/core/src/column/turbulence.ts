@@ -1,5 +1,6 @@
 /** How strongly the water shakes around its mean speed. */
 
+import { exp } from "../elementary/index.js";
 import { type Caveat, caveatFor, type Validity } from "../sources/index.js";
 import { type MetresPerSecond, metresPerSecond } from "../units/index.js";
 
@@ -18,7 +19,7 @@ export function turbulenceIntensity(
   shearVelocity: MetresPerSecond,
   relativeHeight: number,
 ): TurbulenceIntensity {
-  const scale = shearVelocity * Math.exp(-relativeHeight);
+  const scale = shearVelocity * exp(-relativeHeight);
   return {
     along: metresPerSecond(2.3 * scale),
     across: metresPerSecond(1.63 * scale),

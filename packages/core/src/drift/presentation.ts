@@ -1,5 +1,6 @@
 /** Where the angler stands and casts, and what the lanes of the stream make of it: the landing, the time without drag, the end of the drift. */
 
+import { cos, sin } from "../elementary/index.js";
 import { gaussThree, monotoneCubic } from "../numerics/index.js";
 import type { Grounds } from "../sources/index.js";
 import {
@@ -66,19 +67,19 @@ export function present(given: Presentation): Presented {
   requirePositive("dropper", dropper, "m");
   requireWithin("turnover", turnover, -1, 1);
   requireWithin("slack", slack, 0, 60, "m");
-  const [sin, cos] = [Math.sin(upstream), Math.cos(upstream)];
-  const across = distance * cos;
+  const [sine, cosine] = [sin(upstream), cos(upstream)];
+  const across = distance * cosine;
   const past = turnover * dropper;
-  const speed = speedAcross(lanes, [0, across, across + past * cos]);
+  const speed = speedAcross(lanes, [0, across, across + past * cosine]);
   const dry = speed(across);
   const underLine = meanOf(speed, across);
   const difference = underLine - dry;
-  const reach = Math.sqrt((distance + slack) ** 2 - across ** 2) + distance * sin;
+  const reach = Math.sqrt((distance + slack) ** 2 - across ** 2) + distance * sine;
   return {
-    landing: { downstream: metres(-distance * sin), across: metres(across) },
+    landing: { downstream: metres(-distance * sine), across: metres(across) },
     cast: {
-      sinkerDownstream: metres(-past * sin),
-      sinkerAcross: metres(past * cos),
+      sinkerDownstream: metres(-past * sine),
+      sinkerAcross: metres(past * cosine),
       // read over a dropper on either side
       laneGradient: perSecond((speed(across + dropper) - speed(across - dropper)) / (2 * dropper)),
     },
@@ -86,7 +87,7 @@ export function present(given: Presentation): Presented {
     laneDifference: metresPerSecond(difference),
     dragFree: Math.abs(difference) < 1e-9 ? null : seconds(slack / Math.abs(difference)),
     reach: metres(reach),
-    nymphGain: metresPerSecond(speed(across + past * cos) - dry),
+    nymphGain: metresPerSecond(speed(across + past * cosine) - dry),
     grounds,
   };
 }

@@ -1,6 +1,7 @@
 /** The settled drift: where a rig hangs, how fast it drifts, and what holds it there. Model §4. */
 
 import type { Column } from "../column/index.js";
+import { atan2 } from "../elementary/index.js";
 import { cylinderDragValidity, sphereDragValidity } from "../forces/index.js";
 import type { Rig } from "../rig/index.js";
 import {
@@ -140,7 +141,7 @@ function describe(
     regime,
     driftSpeed: metresPerSecond(driftSpeed),
     slip: metresPerSecond(driftSpeed - column.surfaceSpeed),
-    lean: radians(Math.atan2(topX - (lowest?.downstream ?? 0), column.depth - (lowest?.height ?? 0))),
+    lean: radians(atan2(topX - (lowest?.downstream ?? 0), column.depth - (lowest?.height ?? 0))),
     sinkers: trace.sinkers.map((s) => ({
       heightAboveBed: heightAboveBed(s.height),
       depthBelowSurface: depthBelowSurface(column.depth - s.height),

@@ -1,6 +1,7 @@
 /** The options of a drift with their defaults, checked, as plain numbers. */
 
 import { type Column, speedProfile } from "../column/index.js";
+import { hypot } from "../elementary/index.js";
 import { lineLength, type Rig } from "../rig/index.js";
 import { QuantityError, requirePositive, requireWithin } from "../units/index.js";
 import type { SettleOptions } from "./settled.js";
@@ -97,7 +98,7 @@ export function planOf(rig: Rig, column: Column, options: DriftOptions): Plan {
 function checkCast(cast: Plan["cast"], gradient: number, line: number): void {
   requireWithin("entry speed of the sinkers", cast.entrySpeed, 0, 20, "m/s");
   requireWithin("lane gradient", gradient, -100, 100, "1/s");
-  const chord = Math.hypot(cast.sinkerDownstream, cast.sinkerAcross);
+  const chord = hypot(cast.sinkerDownstream, cast.sinkerAcross);
   if (!(chord <= line * (1 + 1e-9))) {
     throw new QuantityError(
       "distance from the float to the lowest sinker",

@@ -1,5 +1,6 @@
 /** What a stream does to a sinker: a bead (sphere) and a dressed body (cylinder) on one hook. */
 
+import { raise } from "../elementary/index.js";
 import { findRoot } from "../numerics/index.js";
 import {
   type CubicMetres,
@@ -69,7 +70,7 @@ export function submergedWeight(body: Sinker, water: Water): Newtons {
 
 /** Added mass: 0.5 ρ V of the bead, 1.0 ρ V of the body (across its axis; taken for every direction). [Lamb1932] */
 export function addedMass(body: Sinker, water: Water): number {
-  const bead = ((body.bead ?? 0) ** 3 * Math.PI) / 6;
+  const bead = (raise(body.bead ?? 0, 3) * Math.PI) / 6;
   const cylinder = body.body ? (body.body.diameter ** 2 * body.body.length * Math.PI) / 4 : 0;
   return water.density * (0.5 * bead + cylinder);
 }

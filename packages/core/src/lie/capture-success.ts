@@ -1,5 +1,6 @@
 /** How surely a drift-feeding fish takes what drifts by, and how far murky water cuts its sight. */
 
+import { exp, log10 } from "../elementary/index.js";
 import { type Metres, type MetresPerSecond, requireWithin } from "../units/index.js";
 import { type Capture, reactionDistance } from "./window.js";
 
@@ -22,7 +23,7 @@ export function captureSuccess({
   const share = distance / reactionDistance(preyLength, fishLength);
   const v = waterSpeed * 100;
   const u = 1.28 - 0.0588 * v + 0.383 * fishLength * 100 - 0.0918 * share - 0.21 * v * share;
-  return 1 / (1 + Math.exp(-u));
+  return 1 / (1 + exp(-u));
 }
 
 /** What murky water leaves of the reaction distance: (31.64 − 13.31 log10 NTU)/36. [GregoryNorthcote1993]
@@ -30,5 +31,5 @@ export function captureSuccess({
  *  @example turbidityFactor(10) // => 0.50917 */
 export function turbidityFactor(turbidity: number): number {
   requireWithin("turbidity", turbidity, 0.01, 237, "NTU");
-  return (31.64 - 13.31 * Math.log10(turbidity)) / 36;
+  return (31.64 - 13.31 * log10(turbidity)) / 36;
 }

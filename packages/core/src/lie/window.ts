@@ -1,6 +1,7 @@
 /** Where a fish holds, and the band of heights in which it takes something that drifts by. Model §7. */
 
 import { type Column, speedAt } from "../column/index.js";
+import { exp } from "../elementary/index.js";
 import type { Assumption, Grounds } from "../sources/index.js";
 import {
   feet,
@@ -81,7 +82,7 @@ function assumptionsOf(lie: LieObservation): readonly Assumption[] {
 export function reactionDistance(preyLength: Metres, fishLength: Metres): Metres {
   requirePositive("prey length", preyLength, "m");
   requirePositive("fish length", fishLength, "m");
-  return metres(0.12 * (preyLength * 1000) * (1 - Math.exp(-0.2 * (fishLength * 100))));
+  return metres(0.12 * (preyLength * 1000) * (1 - exp(-0.2 * (fishLength * 100))));
 }
 
 /** Greatest distance at right angles to the stream that a fish reaches before prey drifts past. [HughesDill1990] eq. 2.

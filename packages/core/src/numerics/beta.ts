@@ -1,5 +1,6 @@
 /** The beta distribution: what share of it lies below a point, and the point that a share lies below. */
 
+import { exp, ln, sin } from "../elementary/index.js";
 import { requireWithin } from "../units/index.js";
 import { findRoot } from "./root.js";
 
@@ -12,12 +13,12 @@ const lanczos = [
 /** ln Γ(x) for x above 0, by Lanczos' sum with g = 7. @example logGamma(0.5) // => 0.5723649429 */
 export function logGamma(x: number): number {
   requireWithin("argument of ln Γ", x, Number.MIN_VALUE, 1e300);
-  if (x < 0.5) return Math.log(Math.PI / Math.sin(Math.PI * x)) - logGamma(1 - x);
+  if (x < 0.5) return ln(Math.PI / sin(Math.PI * x)) - logGamma(1 - x);
   const z = x - 1;
   const t = z + 7.5;
   let sum: number = lanczos[0];
   for (let i = 1; i < lanczos.length; i++) sum += (lanczos[i] ?? 0) / (z + i);
-  return 0.5 * Math.log(2 * Math.PI) + (z + 0.5) * Math.log(t) - t + Math.log(sum);
+  return 0.5 * ln(2 * Math.PI) + (z + 0.5) * ln(t) - t + ln(sum);
 }
 
 /** Regularised incomplete beta function I_x(a, b), 0 to 1. [DLMF]
@@ -62,12 +63,12 @@ export function oddsQuantile({
   checkShape(a, b);
   const excess = (logOdds: number): number =>
     probability < 0.5
-      ? oddsBelow({ odds: Math.exp(logOdds), a, b }) - probability
-      : 1 - probability - oddsBelow({ odds: Math.exp(-logOdds), a: b, b: a });
-  let [low, high] = [Math.log(a / b), Math.log(a / b)];
+      ? oddsBelow({ odds: exp(logOdds), a, b }) - probability
+      : 1 - probability - oddsBelow({ odds: exp(-logOdds), a: b, b: a });
+  let [low, high] = [ln(a / b), ln(a / b)];
   for (let step = 1; excess(low) > 0 && low > -700; step *= 2) low = Math.max(-700, low - step);
   for (let step = 1; excess(high) < 0 && high < 700; step *= 2) high = Math.min(700, high + step);
-  return Math.exp(findRoot(excess, low, high, 1e-16).root);
+  return exp(findRoot(excess, low, high, 1e-16).root);
 }
 
 function checkShape(a: number, b: number): void {
@@ -87,13 +88,13 @@ function density(odds: number, a: number, b: number): number {
   const mean = (n * odds) / (1 + odds);
   const rest = n / (1 + odds);
   const remainder = stirling(n) - stirling(a) - stirling(b);
-  return Math.sqrt((a * b) / (2 * Math.PI * n)) * Math.exp(remainder - deviance(a, mean) - deviance(b, rest));
+  return Math.sqrt((a * b) / (2 * Math.PI * n)) * exp(remainder - deviance(a, mean) - deviance(b, rest));
 }
 
 /** a ln(a/m) + m − a, by a series where a and m are close. */
 function deviance(a: number, m: number): number {
   const v = (a - m) / (a + m);
-  if (Math.abs(v) > 0.1) return a * Math.log(a / m) + m - a;
+  if (Math.abs(v) > 0.1) return a * ln(a / m) + m - a;
   let sum = (a - m) * v;
   let term = 2 * a * v;
   for (let j = 3; j < 40; j += 2) {
@@ -107,7 +108,7 @@ function deviance(a: number, m: number): number {
 
 /** ln Γ(z) less Stirling's (z − ½) ln z − z + ½ ln 2π: the series 5.11.1 from z = 10 on, where its eighth term is below 1e-16. [DLMF] */
 function stirling(z: number): number {
-  if (z < 10) return logGamma(z) - (z - 0.5) * Math.log(z) + z - 0.5 * Math.log(2 * Math.PI);
+  if (z < 10) return logGamma(z) - (z - 0.5) * ln(z) + z - 0.5 * ln(2 * Math.PI);
   const s = 1 / (z * z);
   const inner = 1 / 1260 - s * (1 / 1680 - s * (1 / 1188 - s * (691 / 360360 - s / 156)));
   return (1 / 12 - s * (1 / 360 - s * inner)) / z;

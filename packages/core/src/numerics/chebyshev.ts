@@ -1,7 +1,9 @@
 /** A smooth function over a short range as a sum of Chebyshev polynomials, with its integral. */
 
+import { cos } from "../elementary/index.js";
+
 const degree = 8;
-const cosines = Array.from({ length: 2 * degree }, (_, k) => Math.cos((Math.PI * k) / degree));
+const cosines = Array.from({ length: 2 * degree }, (_, k) => cos((Math.PI * k) / degree));
 
 /** A function on [from, to] and its integral from `from` on, each as a sum of Chebyshev polynomials of degree 8 and 9. */
 export interface ChebyshevSum {

@@ -1,5 +1,6 @@
 /** Sampling of a posterior whose prior is a standard normal, with a counted number of evaluations. */
 
+import { exp, ln } from "../elementary/index.js";
 import { requireWithin } from "../units/index.js";
 import { normalPoints } from "./normal-points.js";
 
@@ -62,7 +63,7 @@ export function sampleByImportance(given: {
   const logs = logWeights(points, likelihoods, proposals);
   const top = logs.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
   const weights = normalised(logs, 1);
-  const sum = logs.reduce((total, log) => total + Math.exp(log - top), 0);
+  const sum = logs.reduce((total, log) => total + exp(log - top), 0);
   return {
     points,
     weights,
@@ -75,7 +76,7 @@ export function sampleByImportance(given: {
       1,
     ),
     effective: effectiveSize(weights),
-    logEvidence: top === Number.NEGATIVE_INFINITY ? top : top + Math.log(sum / points.length),
+    logEvidence: top === Number.NEGATIVE_INFINITY ? top : top + ln(sum / points.length),
   };
 }
 
@@ -95,17 +96,15 @@ function logWeights(
 ): readonly number[] {
   const densities = proposals.map((proposal) => logDensity(proposal));
   return points.map((point, i) => {
-    const logs = densities.map(
-      (density, k) => Math.log(proposals[k]!.count / points.length) + density(point),
-    );
+    const logs = densities.map((density, k) => ln(proposals[k]!.count / points.length) + density(point));
     const top = Math.max(...logs);
-    const mixture = top + Math.log(logs.reduce((sum, log) => sum + Math.exp(log - top), 0));
+    const mixture = top + ln(logs.reduce((sum, log) => sum + exp(log - top), 0));
     return likelihoods[i]! - 0.5 * squared(point) - mixture;
   });
 }
 
 function logDensity({ mean, root }: Proposal): (point: readonly number[]) => number {
-  const logDeterminant = root.reduce((sum, row, i) => sum + Math.log(row[i]!), 0);
+  const logDeterminant = root.reduce((sum, row, i) => sum + ln(row[i]!), 0);
   return (point) => {
     const solved: number[] = [];
     for (const [i, row] of root.entries()) {
@@ -136,7 +135,7 @@ function tempered(logs: readonly number[], least: number): readonly number[] {
 function normalised(logs: readonly number[], power: number): readonly number[] {
   const top = logs.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
   if (top === Number.NEGATIVE_INFINITY) return logs.map(() => 1 / logs.length);
-  const raw = logs.map((log) => (log === Number.NEGATIVE_INFINITY ? 0 : Math.exp(power * (log - top))));
+  const raw = logs.map((log) => (log === Number.NEGATIVE_INFINITY ? 0 : exp(power * (log - top))));
   const sum = raw.reduce((a, b) => a + b, 0);
   return raw.map((weight) => weight / sum);
 }

@@ -1,5 +1,6 @@
 /** Student's t: how many standard errors hold a stated share of the cases, for few measurements. */
 
+import { exp } from "../elementary/index.js";
 import { requireWithin } from "../units/index.js";
 import { incompleteBeta } from "./beta.js";
 import { findRoot } from "./root.js";
@@ -13,12 +14,12 @@ export function studentQuantile(probability: number, freedom: number): number {
   if (probability === 0.5) return 0;
   const tail = 2 * Math.min(probability, 1 - probability);
   const excess = (logT: number): number => {
-    const square = Math.exp(2 * logT);
+    const square = exp(2 * logT);
     const all = freedom + square;
     // the small one of the two shares, outside and inside ±t, keeps its digits
     if (tail < 0.5) return tail - incompleteBeta(freedom / all, freedom / 2, 0.5);
     return incompleteBeta(square / all, 0.5, freedom / 2) - Math.abs(2 * probability - 1);
   };
-  const t = Math.exp(findRoot(excess, -25, 25, 1e-14).root);
+  const t = exp(findRoot(excess, -25, 25, 1e-14).root);
   return probability < 0.5 ? -t : t;
 }

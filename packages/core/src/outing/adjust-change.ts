@@ -2,6 +2,7 @@
 
 import { waterColumn } from "../column/index.js";
 import { holdInStep, type Settled, settle } from "../drift/index.js";
+import { hypot } from "../elementary/index.js";
 import { fishWindow, type LieObservation } from "../lie/index.js";
 import { type Rig, rig } from "../rig/index.js";
 import { changeBetween, type Judgement, judge, type Pieces } from "../setup/index.js";
@@ -94,8 +95,7 @@ function candidatesOf(question: AdjustQuestion, draws: readonly Draw[]): readonl
   const { inHand, cast = {} } = question;
   // where the flies land is stated: the dropper has to reach that far (0.6 of it upstream and 0.8 across, unless stated)
   const across = Math.abs(cast.sinkerAcross ?? 0);
-  const apart =
-    cast.sinkerDownstream === undefined ? across / 0.8 : Math.hypot(cast.sinkerDownstream, across);
+  const apart = cast.sinkerDownstream === undefined ? across / 0.8 : hypot(cast.sinkerDownstream, across);
   const pieces = pieceChanges(question)
     .filter(({ to }) => to.dropper === inHand.dropper || to.dropper >= apart)
     .map((change): Candidate => ({ ...change, held: null }));

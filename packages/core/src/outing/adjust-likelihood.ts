@@ -1,6 +1,7 @@
 /** How likely each sighting is with a settled rig. The scales are our assumptions; docs/adjustments.md argues them. */
 
 import type { Settled } from "../drift/index.js";
+import { exp, hypot, ln } from "../elementary/index.js";
 import {
   degrees,
   metres,
@@ -47,7 +48,7 @@ export function likelihoodOf(sighting: RigSighting, scales: SightingScales, stat
       requirePositive("time of a timed drift", sighting.time, "s");
       const speed = sighting.distance / sighting.time;
       requireWithin("speed of a timed drift", speed, 0, 10, "m/s");
-      const error = Math.hypot(scales.speedError * statedSpeed, scales.speedFloor);
+      const error = hypot(scales.speedError * statedSpeed, scales.speedFloor);
       return ({ driftSpeed }) => -0.5 * ((speed - driftSpeed) / error) ** 2;
     }
   }
@@ -66,8 +67,8 @@ function ticksLikelihood(
   requireWhole("drifts of a sighting", drifts, 1, 1000);
   requireWhole("ticks of a sighting", ticks, 0, 10_000);
   return (settled) => {
-    const mean = drifts * (strayTicks + ticksAtBed * Math.exp(-clearance(settled) / tickHeight));
-    return (ticks === 0 ? 0 : ticks * Math.log(mean / ticks)) - mean + ticks;
+    const mean = drifts * (strayTicks + ticksAtBed * exp(-clearance(settled) / tickHeight));
+    return (ticks === 0 ? 0 : ticks * ln(mean / ticks)) - mean + ticks;
   };
 }
 
@@ -79,10 +80,10 @@ function dryLikelihood(
   requireWithin("time of the dry afloat", after, 0.1, 1e5, "s");
   return ({ load, reserve }) => {
     const margin = load > 0 ? reserve / load : Number.POSITIVE_INFINITY;
-    const logRate = -(margin - 1) / drowningMargin - Math.log(drowningTime);
-    const drownings = Math.exp(logRate) * after;
+    const logRate = -(margin - 1) / drowningMargin - ln(drowningTime);
+    const drownings = exp(logRate) * after;
     // a margin that is out of all bounds leaves a drowned dry very unlikely, not impossible
-    return outcome === "floated" ? -drownings : Math.max(logRate, -700) + Math.log(after) + 1 - drownings;
+    return outcome === "floated" ? -drownings : Math.max(logRate, -700) + ln(after) + 1 - drownings;
   };
 }
 
@@ -90,12 +91,12 @@ function nymphLikelihood(
   rides: "ahead" | "under" | "behind",
   { underWithin, underError, misread }: SightingScales,
 ): Likelihood {
-  const logistic = (x: number): number => 1 / (1 + Math.exp(-x));
+  const logistic = (x: number): number => 1 / (1 + exp(-x));
   return ({ lean }) => {
     const behind = logistic((lean - underWithin) / underError);
     const ahead = logistic((-lean - underWithin) / underError);
     const seen = { ahead, behind, under: 1 - ahead - behind }[rides];
-    return Math.log(misread / 3 + (1 - misread) * seen);
+    return ln(misread / 3 + (1 - misread) * seen);
   };
 }
 

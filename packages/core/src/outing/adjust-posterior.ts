@@ -1,6 +1,7 @@
 /** The posterior over waters and rigs: settled drifts, weighed by what was seen. */
 
 import { type Settled, settle } from "../drift/index.js";
+import { raise } from "../elementary/index.js";
 import { sampleByImportance } from "../numerics/index.js";
 import { heightAboveBed, metres, metresPerSecond, radians, requireWithin } from "../units/index.js";
 import { likelihoodOf, requireWhole, sightingScales } from "./adjust-likelihood.js";
@@ -48,7 +49,7 @@ export function posteriorOf(question: AdjustQuestion): Posterior {
   const { seen, samples = usualSamples, seed = 1 } = question;
   requireWithin("number of sightings", seen.length, 1, 20);
   requireWhole("samples", samples, 128, 4000);
-  requireWhole("seed", seed, 0, 2 ** 31);
+  requireWhole("seed", seed, 0, raise(2, 31));
   const prior = priorOf(question);
   const drifts = settledDrifts(question, prior, samples, seed);
   const values = valuesOf(prior, drifts.tried);

@@ -1,6 +1,7 @@
 /** What is uncertain about the water and the rig beforehand, and from a point of a standard normal to one water and one rig. */
 
 import { type Column, type Observation, type Profile, speedProfile, waterColumn } from "../column/index.js";
+import { exp, ln, raise } from "../elementary/index.js";
 import type { Float, Sinker } from "../forces/index.js";
 import { type Rig, rig } from "../rig/index.js";
 import type { Pieces } from "../setup/index.js";
@@ -44,7 +45,7 @@ export function priorOf({ observation, inHand, uncertainty = {} }: AdjustQuestio
     factorsAt: (point) => {
       const at = (part: UncertainPart): number => {
         const i = active.indexOf(part);
-        return i < 0 ? 1 : Math.exp(spread[part] * point[i]!);
+        return i < 0 ? 1 : exp(spread[part] * point[i]!);
       };
       return {
         depth: at("depth"),
@@ -107,7 +108,7 @@ function profileWith(profile: Profile, f: Factors): Profile {
       return {
         ...profile,
         roughnessLength: metres(profile.roughnessLength * f.profile),
-        dip: 1.3 * (profile.dip / 1.3) ** (1 / f.depth),
+        dip: 1.3 * raise(profile.dip / 1.3, 1 / f.depth),
       };
     case "mixing-layer":
       return { ...profile, stoneSize: metres(profile.stoneSize * f.profile) };
@@ -130,7 +131,7 @@ function isPossible(profile: Profile, depth: number): boolean {
   if (profile.law === "mixing-layer") return profile.stoneSize <= 10;
   if (profile.law === "measured") return true;
   const dip = profile.law === "dip" ? profile.dip : 0;
-  return profile.roughnessLength < depth / 4 && Math.log(depth / profile.roughnessLength) > 5 * dip;
+  return profile.roughnessLength < depth / 4 && ln(depth / profile.roughnessLength) > 5 * dip;
 }
 
 /** The observation with factors put in, its law forced: `waterColumn` gives the whole column. */
@@ -150,7 +151,7 @@ export function observationWith({ column }: Prior, given: Observation, f: Factor
 }
 
 export function treatmentWith({ dry }: Prior, f: Factors): number {
-  return dry.body.treatment ** f.treatment;
+  return raise(dry.body.treatment, f.treatment);
 }
 
 /** Pieces with factors put in as measured values: a change of one of them is judged with the same drag and treatment. */

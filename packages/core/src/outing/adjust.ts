@@ -2,6 +2,7 @@
 
 import { waterColumn } from "../column/index.js";
 import type { Regime } from "../drift/index.js";
+import { exp } from "../elementary/index.js";
 import { standingCautions } from "../setup/index.js";
 import { caveatFor, joinGrounds, type Validity } from "../sources/index.js";
 import { adviseChange } from "./adjust-change.js";
@@ -42,8 +43,8 @@ export function adjustRig(question: AdjustQuestion): AdjustedRig {
     regimes: regimesOf(tried, weighed),
     ruledOut: ruledOutBy(quantities, values, weighed),
     fit: {
-      sightings: seen.map((_, k) => share(tried.map(({ logs }, i) => weighed.now[i]! * Math.exp(logs[k]!)))),
-      best: Math.exp(-deviance / 2),
+      sightings: seen.map((_, k) => share(tried.map(({ logs }, i) => weighed.now[i]! * exp(logs[k]!)))),
+      best: exp(-deviance / 2),
       logEvidence,
       verdict: verdictOf(deviance, seen.length),
     },

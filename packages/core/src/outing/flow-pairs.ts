@@ -1,6 +1,7 @@
 /** A stop at another discharge, from one's own notes of it. */
 
 import type { StreamValue } from "../channel/index.js";
+import { exp, ln } from "../elementary/index.js";
 import { leastSquares, studentQuantile } from "../numerics/index.js";
 import { type Assumption, caveatFor } from "../sources/index.js";
 import {
@@ -61,7 +62,7 @@ interface Fitting<Q> {
 function fitted<Q extends number>({ all, of, make, now, confidence }: Fitting<Q>): StreamValue<Q> | null {
   const noted = all.flatMap((pair) => {
     const value = of(pair);
-    return value === undefined ? [] : [{ q: Math.log(pair.discharge), y: Math.log(value) }];
+    return value === undefined ? [] : [{ q: ln(pair.discharge), y: ln(value) }];
   });
   if (noted.length < 3) return null;
   const mean = noted.reduce((sum, { q }) => sum + q, 0) / noted.length;
@@ -69,12 +70,12 @@ function fitted<Q extends number>({ all, of, make, now, confidence }: Fitting<Q>
     noted.map(({ q }) => [1, q - mean]),
     noted.map(({ y }) => y),
   );
-  const row = [1, Math.log(now) - mean];
-  const value = Math.exp(
+  const row = [1, ln(now) - mean];
+  const value = exp(
     (fit.coefficients[0] ?? Number.NaN) + (fit.coefficients[1] ?? Number.NaN) * (row[1] ?? 0),
   );
   const t = studentQuantile((1 + confidence) / 2, fit.freedom);
-  const factor = Math.exp(t * fit.deviation * Math.sqrt(1 + fit.leverage(row)));
+  const factor = exp(t * fit.deviation * Math.sqrt(1 + fit.leverage(row)));
   requireWithin("factor of uncertainty of the fitted power", factor, 1, 1e100);
   return { value: make(value), interval: { min: make(value / factor), max: make(value * factor) } };
 }

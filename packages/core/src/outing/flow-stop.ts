@@ -8,6 +8,7 @@ import {
   type StreamValue,
 } from "../channel/index.js";
 import type { Observation } from "../column/index.js";
+import { exp, ln } from "../elementary/index.js";
 import { studentQuantile } from "../numerics/index.js";
 import type { Assumption, Caveat, SourceKey } from "../sources/index.js";
 import type { CubicMetresPerSecond, Metres, MetresPerSecond } from "../units/index.js";
@@ -77,9 +78,9 @@ export function geometryScaled<Q extends number>(
   measured: Q,
   make: (value: number) => Q,
 ): StreamValue<Q> {
-  const logRatio = Math.log(now / measuredAt);
-  const value = measured * Math.exp(geometryExponents["at a station"][power] * logRatio);
-  const spread = Math.exp(normalQuantile(confidence) * exponentScatter * Math.abs(logRatio));
+  const logRatio = ln(now / measuredAt);
+  const value = measured * exp(geometryExponents["at a station"][power] * logRatio);
+  const spread = exp(normalQuantile(confidence) * exponentScatter * Math.abs(logRatio));
   return { value: make(value), interval: { min: make(value / spread), max: make(value * spread) } };
 }
 

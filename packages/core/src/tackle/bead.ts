@@ -1,5 +1,6 @@
 /** Beads, split shot and wire: metal by density and by the share of a sphere that is left. */
 
+import { raise } from "../elementary/index.js";
 import {
   type Kilograms,
   type KilogramsPerCubicMetre,
@@ -46,5 +47,5 @@ export function beadMass(bead: Bead): Kilograms {
   const density = rowOf("bead material", beadDensity, bead.material);
   const cut = bead.cut ?? (bead.material === "tungsten" ? "slotted" : "drilled");
   const left = 1 - rowOf("bead cut", lostShare, cut);
-  return kilograms(((density * Math.PI) / 6) * bead.diameter ** 3 * left);
+  return kilograms(((density * Math.PI) / 6) * raise(bead.diameter, 3) * left);
 }

@@ -1,5 +1,6 @@
 /** Split shot: a bare bead pinched on the line. */
 
+import { raise } from "../elementary/index.js";
 import { type Sinker, sinker } from "../forces/index.js";
 import {
   type CubicMetres,
@@ -36,7 +37,7 @@ const spread = 0.15;
 export function buildShot(shot: Shot): Built<Sinker> {
   requireWithin("shot diameter", shot.diameter, 1e-3, 0.012, "m");
   const density = rowOf("shot material", shotDensity, shot.material);
-  const volume = cubicMetres((Math.PI / 6) * shot.diameter ** 3 * (1 - shotLostShare));
+  const volume = cubicMetres((Math.PI / 6) * raise(shot.diameter, 3) * (1 - shotLostShare));
   const mass = kilograms(density * volume);
   const name = `${shot.material} shot of ${(1000 * shot.diameter).toFixed(1)} mm`;
   return built(sinker({ mass, volume, ...shot.measured, bead: shot.diameter }), shot.measured, [

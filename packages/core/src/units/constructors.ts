@@ -1,5 +1,6 @@
 /** The only places where a plain number becomes a quantity. Factors are definitions, never rounded reciprocals. */
 
+import { raise } from "../elementary/index.js";
 import { QuantityError } from "./errors.js";
 import type {
   Celsius,
@@ -47,7 +48,7 @@ export const cubicMetresPerSecond: Constructor<CubicMetresPerSecond> = scaled("c
 /** Cubic feet per second, 0.3048³ m³/s exactly. @example cubicFeetPerSecond(100) // => 2.8316847 */
 export const cubicFeetPerSecond: Constructor<CubicMetresPerSecond> = scaled(
   "cubic feet per second",
-  0.3048 ** 3,
+  raise(0.3048, 3),
 );
 /** m²/s. */
 export const unitDischarge: Constructor<UnitDischarge> = scaled("square metres per second of flow", 1);

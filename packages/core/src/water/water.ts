@@ -1,5 +1,6 @@
 /** Air-free liquid water at atmospheric pressure: density, viscosity and surface tension from its temperature. */
 
+import { raise } from "../elementary/index.js";
 import { caveatFor, type Grounds, type Validity } from "../sources/index.js";
 import {
   type Celsius,
@@ -87,8 +88,8 @@ export function waterDensity(temperature: Celsius): KilogramsPerCubicMetre {
   const alpha = 10 / (593 - T);
   const beta = 10 / (T - 232);
   let sum = 1.93763157e-2;
-  for (const [a, n] of densityAlpha) sum += a * alpha ** n;
-  for (const [b, m] of densityBeta) sum += b * beta ** m;
+  for (const [a, n] of densityAlpha) sum += a * raise(alpha, n);
+  for (const [b, m] of densityBeta) sum += b * raise(beta, m);
   return kilogramsPerCubicMetre(1e5 / (461.51805 * 10 * sum));
 }
 
@@ -97,7 +98,11 @@ export function waterDensity(temperature: Celsius): KilogramsPerCubicMetre {
 export function waterViscosity(temperature: Celsius): PascalSeconds {
   const t = (temperature + 273.15) / 300;
   return pascalSeconds(
-    1e-6 * (280.68 * t ** -1.9 + 511.45 * t ** -7.7 + 61.131 * t ** -19.6 + 0.45903 * t ** -40),
+    1e-6 *
+      (280.68 * raise(t, -1.9) +
+        511.45 * raise(t, -7.7) +
+        61.131 * raise(t, -19.6) +
+        0.45903 * raise(t, -40)),
   );
 }
 
@@ -106,7 +111,7 @@ export function waterViscosity(temperature: Celsius): PascalSeconds {
  *  @example waterSurfaceTension(celsius(20)) // => 0.07274 */
 export function waterSurfaceTension(temperature: Celsius): NewtonsPerMetre {
   const tau = 1 - (temperature + 273.15) / 647.096;
-  return newtonsPerMetre(0.2358 * tau ** 1.256 * (1 - 0.625 * tau));
+  return newtonsPerMetre(0.2358 * raise(tau, 1.256) * (1 - 0.625 * tau));
 }
 
 export const surfaceTensionValidity: Validity = {
