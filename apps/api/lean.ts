@@ -35,7 +35,7 @@ export const oneLanguage: Plugin = {
   },
 };
 
-/** As a namespace of its own, zod's own tools are kept one by one. */
+/** As a namespace of its own, zod's own tools are kept one by one. Of the formats that a string may have, the contract names none. */
 export const toolByTool: Plugin = {
   name: "tool by tool",
   setup({ onLoad }) {
@@ -44,7 +44,8 @@ export const toolByTool: Plugin = {
         'import { util } from "../core/index.js"',
         'import * as util from "../core/util.js"',
       ];
-      return { contents: (await readFile(path, "utf8")).replace(all, own) };
+      const formats = /(const ZodString = [\s\S]*?\n\}, )\{[\s\S]*?\n\}\);/;
+      return { contents: (await readFile(path, "utf8")).replace(all, own).replace(formats, "$1{});") };
     });
   },
 };

@@ -2,7 +2,6 @@
 
 import { readFileSync, writeFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { difference } from "./difference.js";
 import { type Reply, requests } from "./exchange.js";
 import { hosts, type Running } from "./hosts.js";
 import { inReadme, table } from "./report.js";
@@ -37,7 +36,7 @@ describe.each(others)("$name", ({ name, start }) => {
     const [expected, reply] = [answers.get(request.name)!, await running.ask(request)];
     expect(reply.status).toBe(expected.status);
     expect(reply.headers).toEqual(expected.headers);
-    expect(difference(request, expected.body, reply.body)).toBeUndefined();
+    expect(comparable(reply.body)).toBe(comparable(expected.body));
     alike.set(name, (alike.get(name) ?? 0) + 1);
   });
 });
@@ -49,3 +48,8 @@ test("the table in the README is this result", () => {
   if (process.env.WRITE) writeFileSync(readme, after);
   else expect(before).toBe(after);
 });
+
+/** Not every engine says where it met what is no JSON; a request has its own name at the host that names them. All else is the same, byte for byte. */
+function comparable(text: string): string {
+  return text.replace(/ at position \d+/, "").replace(/,"instance":"urn:uuid:[\da-f-]{36}"/, "");
+}
