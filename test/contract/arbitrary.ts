@@ -6,7 +6,7 @@ import { type Body, document } from "./api.js";
 /** A value that a schema of the document allows; `ranged` keeps quantities in the range that their description states.
  *  Covers what the contract uses and fails on anything else. */
 export function fits(schema: Body, ranged = false): fc.Arbitrary<Body> {
-  if (schema.$ref) return fits(document.components.schemas[schema.$ref.split("/").at(-1)], ranged);
+  if (schema.$ref) return component(schema.$ref, ranged);
   if (schema.allOf) {
     const says = schema.allOf.map((part: Body) => part.description ?? "").join(" ");
     const [, min, max, unit] = /From (\S+) to (\S+) (\S+)\.$/.exec(says) ?? [];
@@ -40,6 +40,16 @@ export function fits(schema: Body, ranged = false): fc.Arbitrary<Body> {
   }
   throw new Error(`no values for ${JSON.stringify(schema)}`);
 }
+
+/** A component is made once: some stand in dozens of places. */
+function component($ref: string, ranged: boolean): fc.Arbitrary<Body> {
+  const name = `${$ref} ${ranged}`;
+  const made = components.get(name) ?? fits(document.components.schemas[$ref.split("/").at(-1)!], ranged);
+  components.set(name, made);
+  return made;
+}
+
+const components = new Map<string, fc.Arbitrary<Body>>();
 
 /** Ends, anything between, and every order of magnitude alike. */
 function quantityWithin(min: number, max: number, unit: string): fc.Arbitrary<Body> {
@@ -103,7 +113,7 @@ export function spoilt(valid: fc.Arbitrary<Body>): fc.Arbitrary<Body> {
       fc.constantFrom("depht", "__proto__", "toString", ""),
     )
     .map(([value, pick, how, hostile, key]) => {
-      const copy = structuredClone(value);
+      const copy = JSON.parse(JSON.stringify(value)); // as it will be sent
       const places = placesIn(copy);
       const place = places[pick % Math.max(1, places.length)];
       if (place === undefined) return hostile;
