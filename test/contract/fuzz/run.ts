@@ -78,10 +78,8 @@ function seedOf(text: string): number {
 }
 
 async function sendOne(target: string, { path, init }: Sent): Promise<number> {
-  const headers = {
-    ...(init.headers as object),
-    "x-forwarded-for": `2001:db8:${(sentSoFar++ % 65_536).toString(16)}::1`,
-  };
+  const headers = new Headers(init.headers);
+  headers.set("x-forwarded-for", `2001:db8:${(sentSoFar++ % 65_536).toString(16)}::1`);
   if (isLines(init)) return sendLines(path, { ...init, headers });
   const { status, body } = await ask(path, { ...init, headers }, service);
   if (status === 200 && target === "computeBatch")
