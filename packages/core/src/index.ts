@@ -3,7 +3,6 @@ export * from "./channel/index.js";
 export * from "./check/index.js";
 export * from "./column/index.js";
 export * from "./drift/index.js";
-export * as elementary from "./elementary/index.js";
 export * from "./forces/index.js";
 export * from "./lie/index.js";
 export * from "./numerics/index.js";

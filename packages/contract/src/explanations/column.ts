@@ -1,6 +1,7 @@
 /** How the speed over a spot was found. */
 
-import { type Column, elementary, lawSource, type Observation, vonKarman } from "@plumbdrift/core";
+import { type Column, lawSource, type Observation, vonKarman } from "@plumbdrift/core";
+import { ln, tanh } from "@plumbdrift/core/elementary";
 import { type Step, si, step } from "../explain.js";
 
 /** From the shape of the law to mean speed, shear velocity and Froude number. */
@@ -34,7 +35,7 @@ function shapeSteps({ profile, depth, surfaceRatio }: Column): readonly Step[] {
       return [step("r = m / (m + 1)", relation, { r: surfaceRatio, m: profile.exponent })];
     case "mixing-layer": {
       const D = si("length", profile.stoneSize);
-      const gs = 1 + elementary.tanh((depth - profile.stoneSize) / profile.stoneSize);
+      const gs = 1 + tanh((depth - profile.stoneSize) / profile.stoneSize);
       return [
         step("gs = 1 + tanh((h - D) / D)", relation, { gs, h, D }),
         step("gm = 1 + D / h * (ln(cosh((h - D) / D)) - ln(cosh(1)))", relation, {
@@ -47,7 +48,7 @@ function shapeSteps({ profile, depth, surfaceRatio }: Column): readonly Step[] {
     case "log":
     case "log-wake": {
       const z0 = si("length", profile.roughnessLength);
-      const log = elementary.ln(depth / profile.roughnessLength);
+      const log = ln(depth / profile.roughnessLength);
       if (profile.law === "log") {
         return [
           step("gs = ln(h / z0)", relation, { gs: log, h, z0 }),
@@ -76,12 +77,12 @@ function shearSteps({ profile, surfaceSpeed, meanSpeed, shearVelocity, depth }: 
         }),
       ];
     case "mixing-layer": {
-      const gs = 1 + elementary.tanh((depth - profile.stoneSize) / profile.stoneSize);
+      const gs = 1 + tanh((depth - profile.stoneSize) / profile.stoneSize);
       return [step("uf = us / gs / 4.5", "Katul2002", { uf, us, gs })];
     }
     case "log":
     case "log-wake": {
-      const log = elementary.ln(depth / profile.roughnessLength);
+      const log = ln(depth / profile.roughnessLength);
       const gs = profile.law === "log" ? log : log + 2 * profile.wake;
       return [step("uf = k * us / gs", lawSource[profile.law], { uf, k: vonKarman, us, gs })];
     }

@@ -3,7 +3,7 @@
 import { cos } from "../elementary/index.js";
 
 const degree = 8;
-const cosines = Array.from({ length: 2 * degree }, (_, k) => cos((Math.PI * k) / degree));
+const cosines = /* @__PURE__ */ Array.from({ length: 2 * degree }, (_, k) => cos((Math.PI * k) / degree));
 
 /** A function on [from, to] and its integral from `from` on, each as a sum of Chebyshev polynomials of degree 8 and 9. */
 export interface ChebyshevSum {

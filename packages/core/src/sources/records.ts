@@ -65,7 +65,12 @@ export type SourceKey =
   | "Yang2004"
   | "ZimmermannKennedy1978";
 
-const record = (authors: string, year: number | null, title: string, access: SourceAccess): Source => ({
+const record = /* @__NO_SIDE_EFFECTS__ */ (
+  authors: string,
+  year: number | null,
+  title: string,
+  access: SourceAccess,
+): Source => ({
   authors,
   year,
   title,

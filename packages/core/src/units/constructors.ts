@@ -27,6 +27,7 @@ import type {
 
 type Constructor<Q> = (value: number) => Q;
 
+/* @__NO_SIDE_EFFECTS__ */
 function scaled<Q extends number>(unit: string, factor: number, divisor = 1): Constructor<Q> {
   return (value) => {
     if (!Number.isFinite(value)) throw new QuantityError(unit, "finite", value);
