@@ -12,6 +12,8 @@ export interface Call {
   key?: string;
   /** Charges up to `work` units in all. A problem where the caller has too few left. */
   charge: (work: number) => Promise<Problem | undefined>;
+  /** Waits until so much work may begin. */
+  readonly turn: (work: number) => Promise<void>;
   /** Logs a failure of ours. */
   readonly report: (error: unknown) => void;
 }
@@ -22,7 +24,10 @@ declare module "hono" {
   }
 }
 
-/** Charges what a request asks for, where anything is charged. */
+/** Charges what a request asks for, where anything is charged, and waits for its turn. */
 export async function charge(c: Context, work: number): Promise<Problem | undefined> {
-  return c.get("call")?.charge(work);
+  const call = c.get("call");
+  const refused = await call?.charge(work);
+  if (refused === undefined) await call?.turn(work);
+  return refused;
 }

@@ -3,6 +3,7 @@ import { getConnInfo } from "@hono/node-server/conninfo";
 import { computations, engine } from "./engine.js";
 import { createHttpServer } from "./node/server.js";
 import { stopper } from "./node/stop.js";
+import { turns } from "./node/turns.js";
 import { serveReferencePage } from "./reference-page.js";
 import { type Config, readConfig } from "./service/config.js";
 import { createService } from "./service/service.js";
@@ -19,6 +20,7 @@ const service = createService(config, {
   now: () => performance.timeOrigin + performance.now(),
   log: (line) => void process.stdout.write(`${line}\n`),
   address: (c) => getConnInfo(c).remote.address ?? "",
+  turn: turns(),
   around: telemetry.around,
 });
 serveReferencePage(service);

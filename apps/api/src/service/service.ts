@@ -23,17 +23,25 @@ export interface Host {
   readonly now?: () => number;
   /** The address at the other end of a connection; without it all callers without a key share one bucket. */
   readonly address?: (c: Context) => string;
+  /** Waits until a computation of so many units of work may begin; without it each begins at once. */
+  readonly turn?: (work: number) => Promise<void>;
   /** Stands around everything else: tracing. */
   readonly around?: readonly MiddlewareHandler[];
 }
 
 /** The app with everything a public host needs. */
 export function createService(config: Config, host: Host = {}): Hono {
-  const { store = memoryStore(), now = Date.now, address = () => "", around = [] } = host;
+  const {
+    store = memoryStore(),
+    now = Date.now,
+    address = () => "",
+    turn = async () => {},
+    around = [],
+  } = host;
   const log = logger(config.log, host.log ?? console.log, now);
   return createApp(host.engine ?? engine, [
     ...around,
-    record(log, now),
+    record(log, now, turn),
     secured,
     shared(config.origins),
     ...(config.compress ? [compress({ contentTypeFilter: whole }), varying] : []),
@@ -42,7 +50,7 @@ export function createService(config: Config, host: Host = {}): Hono {
 }
 
 /** Names the request, times it and logs it. */
-function record(log: Logger, now: () => number): MiddlewareHandler {
+function record(log: Logger, now: () => number, turn: Call["turn"]): MiddlewareHandler {
   return async (c, next) => {
     const began = now();
     const id = idOf(c.req.header("x-request-id"));
@@ -53,6 +61,7 @@ function record(log: Logger, now: () => number): MiddlewareHandler {
         call.work = work;
         return undefined;
       },
+      turn,
       report: (error) => log.failed(id, error),
     };
     c.set("call", call);
