@@ -15,8 +15,23 @@ const functions = {
   atan2: Math.atan2,
   log10: Math.log10,
   abs: Math.abs,
+  betainc,
   pi: Math.PI,
 };
+
+/** The regularised incomplete beta function by Simpson's rule, over an angle whose squared sine is the variable. */
+function betainc(a: number, b: number, x: number): number {
+  const steps = 20_000;
+  const integral = (to: number): number => {
+    const weighted = Array.from({ length: steps + 1 }, (_, i) => {
+      const angle = (to * i) / steps;
+      const weight = i === 0 || i === steps ? 1 : i % 2 === 1 ? 4 : 2;
+      return weight * Math.sin(angle) ** (2 * a - 1) * Math.cos(angle) ** (2 * b - 1);
+    });
+    return (to / steps / 3) * weighted.reduce((sum, one) => sum + one);
+  };
+  return integral(Math.asin(Math.sqrt(x))) / integral(Math.PI / 2);
+}
 
 /** What the right side of an equation gives: the arithmetic of this test, not of the engine. */
 function rightSide({ equation, symbols }: Body): number {
@@ -105,6 +120,24 @@ describe.each(mute.map(({ id, path }) => [id, path] as const))("%s", (_id, path)
     expect(status).toBe(400);
     expect(body.errors[0]).toMatchObject({ path: "?explain", expected: "no query parameters" });
   });
+});
+
+test("what computes nothing of its own has no steps, and refuses to be asked for them", async () => {
+  for (const [path, methods] of Object.entries<Body>(document.paths)) {
+    const [method, { parameters = [] }] = Object.entries<Body>(methods)[0]!;
+    const offered = parameters.some(({ name }: Body) => name === "explain");
+    expect({ path, offered }).toEqual({ path, offered: explained.some((one) => one.path === path) });
+    if (offered || !path.startsWith("/v1") || path.includes("{")) continue;
+    const init = method === "post" ? sending({ items: [] }) : {};
+    expect((await ask(`${path}?explain=steps`, init)).body.errors[0].path).toBe("?explain");
+  }
+});
+
+test("the incomplete beta function of this test is the binomial sum that it is for whole numbers", () => {
+  // DLMF 8.17.5: the chance of at least a of a + b - 1 draws
+  const [a, b, x] = [3, 4, 0.3];
+  const chances = [3, 4, 5, 6].map((k) => ([20, 15, 6, 1][k - 3] ?? 0) * x ** k * (1 - x) ** (6 - k));
+  expect(Math.abs(betainc(a, b, x) - chances.reduce((sum, one) => sum + one))).toBeLessThan(1e-10);
 });
 
 test("the arithmetic of this test is not the engine's: a wrong number is seen", () => {

@@ -42,7 +42,8 @@ export const StepsSchema: z.ZodType<readonly WireStep[]> = z
   .array(
     strict<WireStep>({
       equation: z.string().openapi({
-        description: "In plain text: + - * / ^, sqrt, ln, cosh, tanh, atan2, log10, abs and pi.",
+        description:
+          "In plain text: + - * / ^, sqrt, ln, cosh, tanh, atan2, log10, abs, betainc (regularised) and pi.",
       }),
       relation: z.string().optional().openapi({ description: "Key of its source; absent for a definition." }),
       symbols: z.array(KnownSchema).openapi({ description: "What stands right of the equals sign." }),

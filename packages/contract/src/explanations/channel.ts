@@ -164,3 +164,30 @@ export function jumpSteps(
     }),
   ];
 }
+
+/** Both ends of a traced surface, and the energy that each jump takes. */
+export function surfaceSteps(
+  flow: Flow,
+  depths: readonly Metres[],
+  jumps: readonly { readonly before: Metres; readonly after: Metres; readonly headLoss: Metres }[],
+): readonly Step[] {
+  const at = (depth: Metres, mark: string): readonly Step[] => [
+    ...stateSteps({ flow, depth, mark }),
+    ...energySteps({ flow, depth, mark }),
+  ];
+  return [
+    ...depths.flatMap((depth, i) => at(depth, String(i + 1))),
+    ...jumps.flatMap(({ before, after, headLoss }, i) => {
+      const [first, second] = [`b${i + 1}`, `a${i + 1}`];
+      return [
+        ...at(before, first),
+        ...at(after, second),
+        step(`dE${i + 1} = E${first} - E${second}`, "Chow1959", {
+          [`dE${i + 1}`]: si("length", headLoss),
+          [`E${first}`]: si("length", specificEnergy(flow, before)),
+          [`E${second}`]: si("length", specificEnergy(flow, after)),
+        }),
+      ];
+    }),
+  ];
+}

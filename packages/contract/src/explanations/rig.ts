@@ -2,6 +2,9 @@
 
 import {
   type Column,
+  type Drift,
+  type Held,
+  type HeldPoint,
   type Observation,
   type Rig,
   type Settled,
@@ -66,6 +69,68 @@ function beadSteps(
     step("Cd = 24 / Re * (1 + 0.150 * Re^0.681) + 0.407 / (1 + 8710 / Re)", "BrownLawler2003", {
       Cd: sphereDrag(Re),
       Re,
+    }),
+  ];
+}
+
+/** A drift in full: the rig as it settles, then what the run and the window made of it. */
+export function driftSteps(
+  { settled, settling, secondsInWindow, effectiveSeconds }: Drifted,
+  rig: Rig,
+  observation: Observation,
+): readonly Step[] {
+  return [
+    ...settledSteps(settled, rig, observation),
+    ...(settling.settles && settling.time > 0
+      ? [
+          step("Vs = xs / ts", undefined, {
+            Vs: si("speed", settling.distance / settling.time),
+            xs: si("length", settling.distance),
+            ts: si("time", settling.time),
+          }),
+        ]
+      : []),
+    ...(secondsInWindow > 0
+      ? [
+          step("w = te / tw", undefined, {
+            w: effectiveSeconds / secondsInWindow,
+            te: si("time", effectiveSeconds),
+            tw: si("time", secondsInWindow),
+          }),
+        ]
+      : []),
+  ];
+}
+
+type Drifted = Pick<Drift, "settled" | "settling" | "secondsInWindow" | "effectiveSeconds">;
+
+/** The rig with nothing held, then how much slower than the foam it rides where the hold does what is asked. */
+export function heldSteps(held: Held, rig: Rig, observation: Observation): readonly Step[] {
+  const { free, inStep, halvedExcess } = held;
+  const excess = free.sinkers.at(-1)!.excess;
+  const us = waterColumn(observation).surfaceSpeed;
+  return [
+    ...settledSteps(free, rig, observation),
+    ...(inStep.reach === "held" ? slipStep("1", inStep.point, us) : []),
+    ...(halvedExcess.reach === "held" && excess !== 0
+      ? [
+          ...slipStep("2", halvedExcess.point, us),
+          step("half = e2 / e", undefined, {
+            half: halvedExcess.point.excess / excess,
+            e2: si("speed", halvedExcess.point.excess),
+            e: si("speed", excess),
+          }),
+        ]
+      : []),
+  ];
+}
+
+function slipStep(mark: string, { slip, driftSpeed }: HeldPoint, us: number): readonly Step[] {
+  return [
+    step(`s${mark} = V${mark} - us`, undefined, {
+      [`s${mark}`]: si("speed", slip),
+      [`V${mark}`]: si("speed", driftSpeed),
+      us: si("speed", us),
     }),
   ];
 }

@@ -4,6 +4,7 @@ import { z } from "@hono/zod-openapi";
 import type { AdjustedRig, AdjustQuestion, LieObservation, RigChange, RuledOut } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { adjustExamples } from "../examples-outing.js";
+import { columnSteps } from "../explanations/column.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
@@ -225,4 +226,5 @@ export const adjustRig: Operation<AdjustQuestion, AdjustedRig, Answered> = opera
       grounds: adjusted.grounds,
     };
   },
+  explain: ({ column, revised }) => columnSteps(column, revised),
 });

@@ -19,6 +19,7 @@ import {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { checkExamples } from "../examples-check.js";
+import { driftSteps } from "../explanations/rig.js";
 import { type Operation, operation } from "../operation.js";
 import type { Decoding } from "../quantity/decode.js";
 import { quantity } from "../quantity/schema.js";
@@ -196,6 +197,7 @@ const made: Operation<Input, CheckedThere, Answered> = operation<Asked, Input, C
     },
     grounds: joinGrounds(checked.grounds, wading.stop.grounds, ...(heat === null ? [] : [heat.grounds])),
   }),
+  explain: ({ checked: { judgement } }, { observation }) => driftSteps(judgement, judgement.rig, observation),
 });
 
 /** The version of the rules is read before anything else: what a later one says need not fit this one. */

@@ -16,6 +16,7 @@ import {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { driftExamples } from "../examples.js";
+import { driftSteps } from "../explanations/rig.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
@@ -175,4 +176,5 @@ export const driftRig: Operation<Input, DriftPastFish, Answered> = operation<
       ...(presented === null ? [] : [presented.grounds]),
     ),
   }),
+  explain: ({ drift }, { rig, observation }) => driftSteps(drift, rig, observation),
 });

@@ -13,6 +13,7 @@ import {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { resistanceExamples } from "../examples-measured.js";
+import { resistanceSteps } from "../explanations/measured.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
@@ -105,4 +106,5 @@ export const estimateResistance: Operation<Bed, ResistanceAnswer, Answered> = op
       })),
     ),
   }),
+  explain: resistanceSteps,
 });

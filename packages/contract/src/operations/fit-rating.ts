@@ -12,6 +12,7 @@ import {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { ratingExamples } from "../examples-measured.js";
+import { ratingSteps } from "../explanations/measured.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { type quantitySchemas as q, quantity } from "../quantity/schema.js";
@@ -136,4 +137,5 @@ export const fitRating: Operation<Input, Result, Wire<RatingAnswer>> = operation
       ...readings.map((reading) => ({ ...resting(), caveats: reading?.caveats ?? [] })),
     ),
   }),
+  explain: ({ rating }, { stages }) => ratingSteps(rating, stages),
 });

@@ -4,6 +4,7 @@ import { z } from "@hono/zod-openapi";
 import { type Held, type HoldOptions, joinGrounds, type Observation } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { holdExamples } from "../examples.js";
+import { heldSteps } from "../explanations/rig.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
@@ -81,4 +82,5 @@ export const holdRig: Operation<Input, Held, Wire<Answered>> = operation<Asked, 
     answer: encode(strict<Wire<Answered>>(AnswerFields), { ...held, free: saidSettled(held.free) }, units),
     grounds: joinGrounds(grounds, held.grounds),
   }),
+  explain: (held, { rig, observation }) => heldSteps(held, rig, observation),
 });

@@ -11,6 +11,7 @@ import {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { dischargeExamples } from "../examples-measured.js";
+import { dischargeSteps } from "../explanations/measured.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import type { Units } from "../quantity/units.js";
@@ -127,4 +128,5 @@ export const measureDischarge: Operation<Input, Result, Wire<Measured>> = operat
       grounds,
     ),
   }),
+  explain: ({ measured }) => dischargeSteps(measured),
 });

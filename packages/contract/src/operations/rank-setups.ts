@@ -7,9 +7,12 @@ import {
   type Presented,
   type Ranking,
   type Stop,
+  waterColumn,
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { setupExamples } from "../examples.js";
+import { columnSteps } from "../explanations/column.js";
+import { driftSteps } from "../explanations/rig.js";
 import { type Operation, operation } from "../operation.js";
 import type { Units } from "../quantity/units.js";
 import { strict } from "../quantity/wire.js";
@@ -84,5 +87,9 @@ export const rankSetups: Operation<Input, Ranking, Answered> = operation<Asked, 
         grounds: joinGrounds(ranking.grounds, ...(shown === null ? [] : [shown.grounds])),
       };
     },
+    explain: ({ setups: [best] }, { observation }) =>
+      best === undefined
+        ? columnSteps(waterColumn(observation), observation)
+        : driftSteps(best, best.rig, observation),
   },
 );

@@ -10,6 +10,7 @@ import {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { geometryExamples } from "../examples-measured.js";
+import { streamSteps } from "../explanations/measured.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
@@ -119,4 +120,5 @@ export const scaleStream: Operation<Input, Result, Wire<StreamAnswer>> = operati
       ...states.map(({ caveats }) => ({ ...resting(), caveats })),
     ),
   }),
+  explain: ({ geometry, states }, { discharges }) => streamSteps(geometry, states, discharges),
 });

@@ -13,6 +13,7 @@ import {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { flowExamples } from "../examples-flow.js";
+import { shiftSteps } from "../explanations/outing.js";
 import { type Operation, operation } from "../operation.js";
 import { strict } from "../quantity/wire.js";
 import { waterPlaces } from "../refusal.js";
@@ -145,5 +146,19 @@ export const shiftFlow: Operation<Input, ShiftedFlow, Answered> = operation<
       },
       grounds: joinGrounds(grounds, found.grounds),
     };
+  },
+  explain: ({ shift, gauge }, { question, flows }) => {
+    if (shift.kind === "gauge-silent") return [];
+    const read = (at: "measuredAt" | "now"): number => {
+      const found = gauge?.[at];
+      return found?.kind === "read" ? found.discharge : "now" in flows ? flows[at] : Number.NaN;
+    };
+    return shiftSteps(shift, {
+      before: question.observation,
+      width: question.width,
+      measuredAt: read("measuredAt"),
+      now: read("now"),
+      published: question.method.by === "published-exponents",
+    });
   },
 });

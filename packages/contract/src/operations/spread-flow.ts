@@ -4,6 +4,7 @@ import { z } from "@hono/zod-openapi";
 import { type CubicMetresPerSecond, joinGrounds, type Lane, type LateralFlow } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { laneExamples } from "../examples-channel.js";
+import { uniformSteps } from "../explanations/channel.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
@@ -109,4 +110,11 @@ export const spreadFlow: Operation<Input, LateralFlow, Answered> = operation<
     answer: { across: encode(SpreadSchema, across, system) },
     grounds: joinGrounds(grounds, ...(across.kind === "found" ? [across.grounds] : [])),
   }),
+  explain: (across, input) => {
+    const { section, discharge: carried, friction, slope } = input;
+    if (across.kind === "no-slope") return [];
+    const most = across.kind === "over-capacity" ? across.greatestDischarge : carried;
+    const depth = across.kind === "found" ? across.depth : across.atDepth;
+    return uniformSteps({ flow: { section, discharge: most }, depth, friction, slope });
+  },
 });

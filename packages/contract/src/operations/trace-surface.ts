@@ -11,6 +11,7 @@ import {
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { surfaceExamples } from "../examples-channel.js";
+import { criticalSteps, surfaceSteps } from "../explanations/channel.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
@@ -155,6 +156,11 @@ export const traceSurface: Operation<Input, Surface, Answered> = operation<Asked
     answer: { surface: encode(SurfaceSchema, surface, system) },
     grounds,
   }),
+  explain: (surface, { river }) => {
+    if (surface.kind !== "traced") return criticalSteps(river, surface.atDepth);
+    const ends = [surface.points.at(0), surface.points.at(-1)].flatMap((point) => point?.depth ?? []);
+    return surfaceSteps(river, ends, surface.jumps);
+  },
 });
 
 function controlOf(said: Decoded<Wire<SaidControl>>): Control {

@@ -4,6 +4,7 @@ import { z } from "@hono/zod-openapi";
 import type { Effort, FlyTakes, MoreTakes, Takes, WeighedTakes } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { takesExamples } from "../examples-outing.js";
+import { takesSteps } from "../explanations/outing.js";
 import { type Operation, operation } from "../operation.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
@@ -159,4 +160,5 @@ export const weighTakes: Operation<Takes, WeighedTakes, Wire<Answered>> = operat
     answer: encode(strict<Wire<Answered>>(AnswerFields), weighed, units),
     grounds: weighed.grounds,
   }),
+  explain: takesSteps,
 });
