@@ -85,9 +85,11 @@ export const undescribed: Plugin = {
   },
 };
 
-/** What an operation tells the document alone, and a reference the texts that are rendered once. */
+/** What an operation, a problem or a rendering tells the document alone, and a reference the texts that are rendered once. */
 const told: ReadonlyMap<string, readonly string[]> = new Map([
   ["operation", ["summary", "description", "examples"]],
+  ["problemKinds", ["meaning"]],
+  ["renderings", ["id", "summary"]],
   ["references", ["summary", "description", "schema", "read", "example", "keys"]],
 ]);
 

@@ -18,10 +18,12 @@ A drowned dry, a rig on the bed or a gauge that is silent is no problem: those a
 test("docs/problems.md", async () => {
   const { body } = await ask("/v1/problems");
   const problems: readonly Body[] = body.problems;
-  const rows = problems.map(
-    ({ code, status, title }) => `| [\`${code}\`](#${code}) | ${status} | ${title} |`,
-  );
-  const table = `\n| code | status | title |\n| --- | --- | --- |\n${rows.join("\n")}\n`;
+  const rows = problems.map(({ code, status, title }) => [`[\`${code}\`](#${code})`, String(status), title]);
+  const widths = [0, 1, 2].map((i) => Math.max("status".length, ...rows.map((row) => row[i]!.length)));
+  const line = (cells: readonly string[]) =>
+    `| ${cells.map((cell, i) => cell.padEnd(widths[i]!)).join(" | ")} |\n`;
+  const rule = line(widths.map((width) => "-".repeat(width)));
+  const table = `\n${line(["code", "status", "title"])}${rule}${rows.map(line).join("")}`;
   const sections = problems.map(({ code, status, meaning }) => `\n## ${code}\n\n${status}. ${meaning}\n`);
   await expect(head + table + sections.join("")).toMatchFileSnapshot("../../docs/problems.md");
 });

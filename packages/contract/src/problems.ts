@@ -29,83 +29,89 @@ interface ProblemKind {
   readonly meaning: string;
 }
 
-function kind(status: ProblemKind["status"], title: string, meaning: string): ProblemKind {
-  return { status, title, meaning };
-}
-
 export const problemKinds: Readonly<Record<ProblemCode, ProblemKind>> = {
-  "malformed-request": kind(
-    400,
-    "What came is no HTTP request",
-    "What came is no HTTP request: the host answers before there is a path.",
-  ),
-  "malformed-json": kind(
-    400,
-    "The body is not JSON",
-    "The body cannot be read as JSON, or is empty. `NaN` and `Infinity` are no JSON numbers.",
-  ),
-  "invalid-request": kind(
-    400,
-    "The request does not fit the schema",
-    "A key or a query parameter is missing, unknown or given twice, a unit belongs to another dimension, a value is out of range. `errors` says where.",
-  ),
-  unauthorised: kind(
-    401,
-    "This host asks for a key",
-    "This host asks for a key: send `Authorization: Bearer` and the key.",
-  ),
-  "not-found": kind(
-    404,
-    "Nothing lives at this path",
-    "The path does not exist. The detail names the nearest one that does.",
-  ),
-  "method-not-allowed": kind(
-    405,
-    "This path does not answer this method",
-    "The header `Allow` lists the methods of this path.",
-  ),
-  "not-acceptable": kind(
-    406,
-    "Nothing here is of a type that is accepted",
-    "The header `Accept` leaves out everything that this path can answer.",
-  ),
-  "too-slow": kind(
-    408,
-    "The request did not come whole in its time",
-    "The request did not come whole in the time that the host gives it. Send it again.",
-  ),
-  "too-large": kind(413, "The body is too large", "The body has more bytes than `/v1/limits` allows."),
-  "unsupported-media-type": kind(
-    415,
-    "The body is not sent as JSON",
-    "Send `Content-Type: application/json`; a batch may also come as `application/x-ndjson`.",
-  ),
-  impossible: kind(
-    422,
-    "The values cannot hold together",
-    "Each value is in range and they still cannot hold together: a measured point above the surface, a law without what it needs, a bead too large for its hook.",
-  ),
-  "over-budget": kind(
-    422,
-    "The request asks for more work than one call may do",
-    "The request asks for more units of work than `/v1/limits` allows. Nothing was computed.",
-  ),
-  "too-many-requests": kind(
-    429,
-    "Too much was asked in too short a time",
-    "Too much was asked in too short a time. `Retry-After` says how many seconds to wait.",
-  ),
-  "headers-too-large": kind(
-    431,
-    "The headers are too large",
-    "The headers have more bytes than the host reads. Send fewer.",
-  ),
-  internal: kind(500, "Something failed on our side", "A failure of ours. `instance` names it in the log."),
-  unavailable: kind(
-    503,
-    "The service cannot answer now",
-    "The service is starting, stopping or not fit to answer. Nothing was computed: try again.",
-  ),
+  "malformed-request": {
+    status: 400,
+    title: "What came is no HTTP request",
+    meaning: "What came is no HTTP request: the host answers before there is a path.",
+  },
+  "malformed-json": {
+    status: 400,
+    title: "The body is not JSON",
+    meaning: "The body cannot be read as JSON, or is empty. `NaN` and `Infinity` are no JSON numbers.",
+  },
+  "invalid-request": {
+    status: 400,
+    title: "The request does not fit the schema",
+    meaning:
+      "A key or a query parameter is missing, unknown or given twice, a unit belongs to another dimension, a value is out of range. `errors` says where.",
+  },
+  unauthorised: {
+    status: 401,
+    title: "This host asks for a key",
+    meaning: "This host asks for a key: send `Authorization: Bearer` and the key.",
+  },
+  "not-found": {
+    status: 404,
+    title: "Nothing lives at this path",
+    meaning: "The path does not exist. The detail names the nearest one that does.",
+  },
+  "method-not-allowed": {
+    status: 405,
+    title: "This path does not answer this method",
+    meaning: "The header `Allow` lists the methods of this path.",
+  },
+  "not-acceptable": {
+    status: 406,
+    title: "Nothing here is of a type that is accepted",
+    meaning: "The header `Accept` leaves out everything that this path can answer.",
+  },
+  "too-slow": {
+    status: 408,
+    title: "The request did not come whole in its time",
+    meaning: "The request did not come whole in the time that the host gives it. Send it again.",
+  },
+  "too-large": {
+    status: 413,
+    title: "The body is too large",
+    meaning: "The body has more bytes than `/v1/limits` allows.",
+  },
+  "unsupported-media-type": {
+    status: 415,
+    title: "The body is not sent as JSON",
+    meaning: "Send `Content-Type: application/json`; a batch may also come as `application/x-ndjson`.",
+  },
+  impossible: {
+    status: 422,
+    title: "The values cannot hold together",
+    meaning:
+      "Each value is in range and they still cannot hold together: a measured point above the surface, a law without what it needs, a bead too large for its hook.",
+  },
+  "over-budget": {
+    status: 422,
+    title: "The request asks for more work than one call may do",
+    meaning: "The request asks for more units of work than `/v1/limits` allows. Nothing was computed.",
+  },
+  "too-many-requests": {
+    status: 429,
+    title: "Too much was asked in too short a time",
+    meaning: "Too much was asked in too short a time. `Retry-After` says how many seconds to wait.",
+  },
+  "headers-too-large": {
+    status: 431,
+    title: "The headers are too large",
+    meaning: "The headers have more bytes than the host reads. Send fewer.",
+  },
+  internal: {
+    status: 500,
+    title: "Something failed on our side",
+    meaning: "A failure of ours. `instance` names it in the log.",
+  },
+  unavailable: {
+    status: 503,
+    title: "The service cannot answer now",
+    meaning: "The service is starting, stopping or not fit to answer. Nothing was computed: try again.",
+  },
 };
 
 export const problemCodes: readonly ProblemCode[] = Object.keys(problemKinds) as ProblemCode[];

@@ -6,6 +6,7 @@ import {
   type Friction,
   froudeNumber,
   type HydraulicJump,
+  type Jump,
   type KilogramsPerCubicMetre,
   type Metres,
   sectionGeometry,
@@ -142,20 +143,11 @@ export function jumpSteps(
     density,
   }: { readonly flow: Flow; readonly before: Metres; readonly density: KilogramsPerCubicMetre },
 ): readonly Step[] {
-  const first = stateSteps({ flow, depth: before, mark: "1" });
-  if (jump.kind !== "jump") return first;
+  if (jump.kind !== "jump") return stateSteps({ flow, depth: before, mark: "1" });
   const dE = si("length", jump.headLoss);
   const Q: CubicMetresPerSecond = flow.discharge;
   return [
-    ...first,
-    ...energySteps({ flow, depth: before, mark: "1" }),
-    ...stateSteps({ flow, depth: jump.after, mark: "2" }),
-    ...energySteps({ flow, depth: jump.after, mark: "2" }),
-    step("dE = E1 - E2", "Chow1959", {
-      dE,
-      E1: si("length", specificEnergy(flow, before)),
-      E2: si("length", specificEnergy(flow, jump.after)),
-    }),
+    ...lossSteps(flow, { before, after: jump.after, headLoss: jump.headLoss }, ["dE", "1", "2"]),
     step("N = rho * 9.80665 * Q * dE", undefined, {
       N: si("power", jump.power),
       rho: si("density", density),
@@ -165,29 +157,32 @@ export function jumpSteps(
   ];
 }
 
-/** Both ends of a traced surface, and the energy that each jump takes. */
-export function surfaceSteps(
+/** State and energy of a flow at a depth. */
+function wholeSteps(flow: Flow, depth: Metres, mark: string): readonly Step[] {
+  return [...stateSteps({ flow, depth, mark }), ...energySteps({ flow, depth, mark })];
+}
+
+/** Both sides of a jump, and the energy that it takes. */
+function lossSteps(
   flow: Flow,
-  depths: readonly Metres[],
-  jumps: readonly { readonly before: Metres; readonly after: Metres; readonly headLoss: Metres }[],
+  { before, after, headLoss }: Pick<Jump, "before" | "after" | "headLoss">,
+  [loss, first, second]: readonly [string, string, string],
 ): readonly Step[] {
-  const at = (depth: Metres, mark: string): readonly Step[] => [
-    ...stateSteps({ flow, depth, mark }),
-    ...energySteps({ flow, depth, mark }),
-  ];
   return [
-    ...depths.flatMap((depth, i) => at(depth, String(i + 1))),
-    ...jumps.flatMap(({ before, after, headLoss }, i) => {
-      const [first, second] = [`b${i + 1}`, `a${i + 1}`];
-      return [
-        ...at(before, first),
-        ...at(after, second),
-        step(`dE${i + 1} = E${first} - E${second}`, "Chow1959", {
-          [`dE${i + 1}`]: si("length", headLoss),
-          [`E${first}`]: si("length", specificEnergy(flow, before)),
-          [`E${second}`]: si("length", specificEnergy(flow, after)),
-        }),
-      ];
+    ...wholeSteps(flow, before, first),
+    ...wholeSteps(flow, after, second),
+    step(`${loss} = E${first} - E${second}`, "Chow1959", {
+      [loss]: si("length", headLoss),
+      [`E${first}`]: si("length", specificEnergy(flow, before)),
+      [`E${second}`]: si("length", specificEnergy(flow, after)),
     }),
+  ];
+}
+
+/** Both ends of a traced surface, then its jumps. */
+export function surfaceSteps(flow: Flow, depths: readonly Metres[], jumps: readonly Jump[]): readonly Step[] {
+  return [
+    ...depths.flatMap((depth, i) => wholeSteps(flow, depth, String(i + 1))),
+    ...jumps.flatMap((jump, i) => lossSteps(flow, jump, [`dE${i + 1}`, `b${i + 1}`, `a${i + 1}`])),
   ];
 }

@@ -70,36 +70,29 @@ export function streamSteps(
   discharges: readonly number[],
 ): readonly Step[] {
   return states.flatMap((state, i) => {
-    const [Qn, w, d, V] = [`Q${i + 1}`, `w${i + 1}`, `d${i + 1}`, `V${i + 1}`];
-    const Q = si("discharge", discharges[i]!);
-    const said = {
-      [w]: si("length", state.width.value),
-      [d]: si("length", state.meanDepth.value),
-      [V]: si("speed", state.meanSpeed.value),
+    const Q = { [`Q${i + 1}`]: si("discharge", discharges[i]!) };
+    const power = (name: string, letters: string, said: Known, { coefficient, exponent }: GeometryPower) => {
+      const [a = "", b = ""] = letters;
+      const symbols = { [name]: said, [a]: coefficient, ...Q, [b]: exponent };
+      return step(`${name} = ${a} * Q${i + 1}^${b}`, relation, symbols);
     };
+    const [w, d, V] = [`w${i + 1}`, `d${i + 1}`, `V${i + 1}`];
+    const [wide, deep, fast] = [
+      si("length", state.width.value),
+      si("length", state.meanDepth.value),
+      si("speed", state.meanSpeed.value),
+    ];
     return [
-      step(`${w} = a * ${Qn}^b`, relation, {
-        [w]: said[w]!,
-        a: width.coefficient,
-        [Qn]: Q,
-        b: width.exponent,
-      }),
-      step(`${d} = c * ${Qn}^f`, relation, {
-        [d]: said[d]!,
-        c: meanDepth.coefficient,
-        [Qn]: Q,
-        f: meanDepth.exponent,
-      }),
-      step(`${V} = k * ${Qn}^m`, relation, {
-        [V]: said[V]!,
-        k: meanSpeed.coefficient,
-        [Qn]: Q,
-        m: meanSpeed.exponent,
-      }),
-      step(`${Qn} = ${w} * ${d} * ${V}`, undefined, { [Qn]: Q, ...said }),
+      power(w, "ab", wide, width),
+      power(d, "cf", deep, meanDepth),
+      power(V, "km", fast, meanSpeed),
+      step(`Q${i + 1} = ${w} * ${d} * ${V}`, undefined, { ...Q, [w]: wide, [d]: deep, [V]: fast }),
     ];
   });
 }
+
+type Known = ReturnType<typeof si>;
+type GeometryPower = HydraulicGeometry["width"];
 
 /** What each law makes of the same water: its velocity ratio, its n and, on a slope, its speed. */
 export function resistanceSteps(answer: ResistanceAnswer, { hydraulicRadius, slope }: Bed): readonly Step[] {
