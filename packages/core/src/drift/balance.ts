@@ -223,12 +223,11 @@ function broyden(jacobian: Float64Array, { da, db, e0, e1, firstStep, secondStep
   jacobian[3] = jacobian[3]! + miss1 * gb;
 }
 
-/** A first guess: the rig plumb, drifting at seven tenths of the way from its lowest water to the surface, slower where it is held. */
-function plumbGuess(
-  hang: Hang,
-  { held }: Surroundings,
-): { readonly first: number; readonly second: Support } {
-  const bottom = hang.depth - Math.min(hang.length, 0.999 * hang.depth);
+/** A first guess: the rig plumb, drifting at seven tenths of the way from its lowest water to the surface, slower where it is held.
+ *  Where there is one balance alone, a line that reaches to the foot of the stream begins higher up: such a line slants, and there the speed is not steep. */
+function plumbGuess(hang: Hang, around: Surroundings): { readonly first: number; readonly second: Support } {
+  const { held } = around;
+  const bottom = hang.depth - Math.min(hang.length, (isPlain(hang, around) ? 0.7 : 0.999) * hang.depth);
   const pulled = held > 0 ? 0.5 * Math.sqrt(held / hang.float.dragAt(1, hang.float.draft(hang.weight))) : 0;
   return { first: 0.3 * hang.speedAt(bottom) + 0.7 * hang.surfaceSpeed - pulled, second: bottom };
 }
@@ -250,10 +249,7 @@ export function onBedByBrackets(hang: Hang, around: Surroundings): Balance | nul
 
 /** Whether a rig certainly has a bed balance too: with its sinker just touching, the top would rise above the surface. */
 export function alsoOnBed(hang: Hang, around: Surroundings): boolean {
-  return (
-    hang.length > hang.depth &&
-    topAt(hang, around, 0, hang.shootTo(looseSearch.relative), looseSearch.width).lengthResidual > 0
-  );
+  return hang.length > hang.depth && reachBy(hang, around, looseSearch)(0) > 0;
 }
 
 /** Height of the top above the surface at a support, at the drift speed that balances the forces there. */
@@ -266,33 +262,82 @@ interface Crossing {
   readonly high: Support;
 }
 
-/** Brackets on loose shots, polished by Newton on full ones; where that fails, brackets again on the finest. */
+/** Brackets on loose shots, polished by Newton on full ones: from the bracket itself, and where that leads out of it from its root; where that
+ *  fails too, brackets again on the finest. */
 function bracketed(
   hang: Hang,
   around: Surroundings,
   find: (reach: Reach) => Crossing | null,
 ): Balance | null {
-  for (const { relative, width } of [looseSearch, fineSearch]) {
-    const shot = hang.shootTo(relative);
-    const reach: Reach = (support) => topAt(hang, around, support, shot, width).height - hang.depth;
+  for (const search of [looseSearch, fineSearch]) {
+    const reach = reachBy(hang, around, search);
     const crossing = find(reach);
     if (crossing === null) return null;
-    const support = findRoot(reach, crossing.low, crossing.high, width).root;
-    const { first, height, ...found } = topAt(hang, around, support, shot, width);
-    if (width === 0 && Math.max(Math.abs(found.lengthResidual), Math.abs(found.forceResidual)) <= 9e-10) {
+    const { low, high } = crossing;
+    const view = high <= 0 ? bedView : hangingView;
+    const quick = isPlain(hang, around) ? insideByNewton(hang, around, crossing, view) : null;
+    if (quick !== null) return quick;
+    const support = findRoot(reach, low, high, search.width).root;
+    const { first, height, ...found } = topAt(hang, around, support, search);
+    if (
+      search.width === 0 &&
+      Math.max(Math.abs(found.lengthResidual), Math.abs(found.forceResidual)) <= 9e-10
+    )
       return { ...found, support };
-    }
-    const view = support < 0 ? bedView : hangingView;
     const polished = byFullShots(hang, around, { first, second: support, jacobian: null }, view);
-    const [floor, ceiling] = support < 0 ? [-2 * hang.sections, 0] : [0, hang.depth];
+    const [floor, ceiling] = high <= 0 ? [-2 * hang.sections, 0] : [0, hang.depth];
     if (polished !== null && polished.second >= floor && polished.second <= ceiling)
       return balanceOf(polished, view);
   }
   return null;
 }
 
-const looseSearch = { relative: 1e-5, width: 1e-7 };
-const fineSearch = { relative: 1e-12, width: 0 };
+/** The balance within a bracket by Newton from its middle, null where that leads out of it. */
+function insideByNewton(
+  hang: Hang,
+  around: Surroundings,
+  { low, high }: Crossing,
+  view: View,
+): Balance | null {
+  const second = (low + high) / 2;
+  const { first } = topAt(hang, around, second, coarseSearch);
+  const shot = hang.steadyShot(looseTolerance);
+  const near = newton(hang, around, { first, second, jacobian: null }, view, shot, 1e3, true);
+  const found = near && byFullShots(hang, around, near, view);
+  return found !== null && found.second >= low && found.second <= high ? balanceOf(found, view) : null;
+}
+
+/** Error per step of the shots, and how near the drift speed is found, as a share of its scale. */
+interface Search {
+  readonly relative: number;
+  readonly width: number;
+}
+
+const coarseSearch: Search = { relative: 1e-3, width: 1e-4 };
+const looseSearch: Search = { relative: 1e-5, width: 1e-7 };
+const fineSearch: Search = { relative: 1e-12, width: 0 };
+
+/** The reach to a search. Of a plain one only the sign counts where it is large: a coarse look from the last drift speed tells that. */
+function reachBy(hang: Hang, around: Surroundings, search: Search): Reach {
+  if (!isPlain(hang, around)) return (support) => topAt(hang, around, support, search).lengthResidual;
+  let last: number | null = null;
+  return (support) => {
+    const seen = topAt(hang, around, support, coarseSearch, last);
+    last = seen.first;
+    if (Math.abs(seen.lengthResidual) > plainReach * hang.length) return seen.lengthResidual;
+    return topAt(hang, around, support, search, last).lengthResidual;
+  };
+}
+
+/** Water that runs no slower higher up, and neither hold nor wind: one drift speed alone balances at a support. */
+function isPlain({ depth, speedAt }: Hang, { held, wind }: Surroundings): boolean {
+  if (held !== 0 || wind !== null) return false;
+  for (let i = 0; i < 16; i++) if (speedAt((depth * i) / 16) > speedAt((depth * (i + 1)) / 16)) return false;
+  return true;
+}
+
+/** A coarse reach beyond this share of the length has the sign of the exact one. */
+const plainReach = 0.02;
 
 /** Walks down from the surface to the first support whose top stays under it. */
 function highestCrossing({ depth, length }: Hang, reach: Reach): Crossing | null {
@@ -391,23 +436,48 @@ function signChange(
   return { low, high };
 }
 
+/** A root near one that is nearly it, by secants; null where eight do not come to it. */
+function secant(f: (x: number) => number, near: number, step: number, tolerance: number): number | null {
+  let [a, b] = [near, near + step];
+  let [fa, fb] = [f(a), f(b)];
+  for (let i = 0; i < 8; i++) {
+    const move = (-fb * (b - a)) / (fb - fa);
+    if (!(Math.abs(move) < 100 * step)) return null;
+    if (Math.abs(move) <= tolerance) return b + move;
+    [a, fa] = [b, fb];
+    b += move;
+    fb = f(b);
+  }
+  return null;
+}
+
 interface TopAtSupport extends Omit<Balance, "support"> {
   readonly height: number;
   /** The solver's own variable at this support. */
   readonly first: number;
 }
 
-/** The top of the line at a support, at the drift speed that balances the forces there. */
-function topAt(hang: Hang, around: Surroundings, support: Support, shot: Shot, width: number): TopAtSupport {
+/** The top of the line at a support, at the drift speed that balances the forces there; `near` is about where that is, if known. */
+function topAt(
+  hang: Hang,
+  around: Surroundings,
+  support: Support,
+  { relative, width }: Search,
+  near: number | null = null,
+): TopAtSupport {
   const { speedOf, frictionOf } = support < 0 ? bedView : hangingView;
+  const shot = hang.shootTo(relative);
   const force = (variable: number): number => {
     const speed = speedOf(variable);
     const top = shot(speed, support, frictionOf(variable));
     return forceAtFloat(hang, around, speed, top.tow, top.load);
   };
   const scale = speedScale(hang, around);
-  const { low, high } = signChange(force, hang.surfaceSpeed, scale);
-  const first = findRoot(force, low, high, width * scale).root;
+  const bracket = (): number => {
+    const { low, high } = signChange(force, hang.surfaceSpeed, scale);
+    return findRoot(force, low, high, width * scale).root;
+  };
+  const first = (near === null ? null : secant(force, near, 1e-3 * scale, width * scale)) ?? bracket();
   const forceResidual = force(first);
   const { height, tow, load } = shot(speedOf(first), support, frictionOf(first));
   const lengthResidual = height - hang.depth;
