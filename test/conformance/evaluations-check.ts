@@ -29,10 +29,12 @@ import { number, text } from "./inputs.js";
 
 const severities = ["none", "note", "watch", "fix", "stop"];
 
+const dryStyles = ["foam", "yarn", "hair"] as const;
+
 /** The gravest finding whose code starts so, with a nymph of tungsten on 0.46 m of 5X over cobbles. */
 function gravest(i: Inputs): number {
   const column = waterColumn({ depth: metres(0.9), surfaceSpeed: metresPerSecond(0.6), bed: "cobble" });
-  const style = text(i, "style") === "foam" ? "foam" : "low-profile";
+  const style = dryStyles.find((one) => one === text(i, "style")) ?? "low-profile";
   const bead = { diameter: millimetres(number(i, "bead")), material: "tungsten" } as const;
   const { findings } = check(
     {

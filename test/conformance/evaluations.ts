@@ -10,6 +10,7 @@ import { gaugingEvaluations } from "./evaluations-gauging.js";
 import { identityEvaluations } from "./evaluations-identities.js";
 import { lieEvaluations } from "./evaluations-lie.js";
 import { outingEvaluations } from "./evaluations-outing.js";
+import { practiceEvaluations } from "./evaluations-practice.js";
 import { reachEvaluations } from "./evaluations-reach.js";
 import { resistanceEvaluations } from "./evaluations-resistance.js";
 import { statedEvaluations } from "./evaluations-stated.js";
@@ -29,6 +30,7 @@ export type Evaluation =
   | keyof typeof identityEvaluations
   | keyof typeof lieEvaluations
   | keyof typeof outingEvaluations
+  | keyof typeof practiceEvaluations
   | keyof typeof reachEvaluations
   | keyof typeof resistanceEvaluations
   | keyof typeof statedEvaluations
@@ -47,6 +49,7 @@ export const evaluations: Readonly<Record<Evaluation, (inputs: Inputs) => number
   ...identityEvaluations,
   ...lieEvaluations,
   ...outingEvaluations,
+  ...practiceEvaluations,
   ...reachEvaluations,
   ...resistanceEvaluations,
   ...statedEvaluations,

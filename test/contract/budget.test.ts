@@ -88,7 +88,7 @@ describe("a request beyond its budget", () => {
       settleRig: [10],
       weighTakes: [1],
       checkRig: [41],
-      adjustRig: [4000 + 5 * 63, 15],
+      adjustRig: [6000 + 5 * 63, 15],
       carryFlow: [300],
       findDepth: [300],
       readEnergy: [300],

@@ -4,7 +4,6 @@ import * as contract from "@plumbdrift/contract";
 import * as core from "@plumbdrift/core";
 import { type Computation, computation } from "./computation.js";
 import { channels } from "./engine-channels.js";
-import { checkRig } from "./engine-check.js";
 import { shiftFlow } from "./engine-flow.js";
 
 type Call<O> =
@@ -43,7 +42,8 @@ export const engine: Engine = {
   holdRig: ({ rig, observation, options }) => core.hold(rig, core.waterColumn(observation), options),
   rankSetups: ({ observation, presented: _, ...stop }) =>
     core.rankSetups({ ...stop, column: core.waterColumn(observation) }),
-  checkRig,
+  checkRig: ({ observation, inHand, stop, rules }) =>
+    core.check(inHand, { ...stop, column: core.waterColumn(observation) }, rules),
   weighTakes: core.weighTakes,
   shiftFlow,
   adjustRig: core.adjustRig,

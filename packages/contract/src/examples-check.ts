@@ -53,6 +53,29 @@ export const checkExamples: Readonly<Record<string, Example>> = {
       units: "us",
     },
   },
+  presented: {
+    summary: "Down and across from an invented gravel bar, over lanes that slow towards the far bank",
+    value: {
+      water: { depth: { value: 0.9, unit: "m" }, surfaceSpeed: { value: 0.8, unit: "m/s" }, bed: "cobble" },
+      inHand: {
+        dry: { size: 10, style: "foam" },
+        nymph: { size: 16, bead: { diameter: { value: 2.3, unit: "mm" }, material: "tungsten" } },
+        tippet: { material: "fluorocarbon", x: 5 },
+        dropper: { value: 46, unit: "cm" },
+      },
+      presentation: {
+        distance: { value: 9, unit: "m" },
+        upstream: { value: -30, unit: "deg" },
+        lanes: [
+          { across: { value: 0, unit: "m" }, surfaceSpeed: { value: 0.5, unit: "m/s" } },
+          { across: { value: 4, unit: "m" }, surfaceSpeed: { value: 1.1, unit: "m/s" } },
+          { across: { value: 10, unit: "m" }, surfaceSpeed: { value: 0.6, unit: "m/s" } },
+        ],
+        slack: { value: 1, unit: "m" },
+      },
+      wades: false,
+    },
+  },
   bare: {
     summary: "A rig in deep slow water of which little was said",
     value: {

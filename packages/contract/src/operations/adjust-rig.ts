@@ -189,12 +189,12 @@ export const adjustRig: Operation<AdjustQuestion, AdjustedRig, Answered> = opera
     terms: [
       {
         counts:
-          "settled rigs: samples, and five for the rig in hand, each piece to change, a dressing and a hold",
+          "settled rigs: samples, half as many again where those tell too little, and five for the rig in hand, each piece to change, a dressing and a hold",
         each: 100,
         of: ({ samples = 400, box }) => {
           const pieces =
             box === undefined ? usualChanges : Object.values(box).reduce((sum, list) => sum + list.length, 0);
-          return samples + drawn * (pieces + 3);
+          return Math.ceil(1.5 * samples) + drawn * (pieces + 3);
         },
       },
       {

@@ -5,17 +5,17 @@ import {
   type Checked,
   type CheckStop,
   type Footing as Ground,
-  type Heat,
   joinGrounds,
   type LieObservation,
+  type Metres,
   mostTrialDrifts,
   type Observation,
   type Pieces,
+  type Presented,
   type Rules,
   rulesVersion,
   type Wade,
   type Wader,
-  type Wading,
 } from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { checkExamples } from "../examples-check.js";
@@ -29,6 +29,14 @@ import { type Decoded, strict, type Wire } from "../quantity/wire.js";
 import { type Places, waterPlaces } from "../refusal.js";
 import { CheckedRigSchema, checkedOf, type WireChecked } from "../schemas/checked.js";
 import { HeatSchema, heatOf, type WireHeat } from "../schemas/heat.js";
+import {
+  drifted,
+  PresentationSchema,
+  PresentedSchema,
+  presentedOf,
+  saidPresented,
+  type WirePresentation,
+} from "../schemas/presentation.js";
 import { pulls } from "../schemas/pulls.js";
 import { SetupsSchema } from "../schemas/ranking.js";
 import { FactsSchema, RulesSchema, type WireFacts, type WireRules } from "../schemas/rules.js";
@@ -46,11 +54,12 @@ interface WireLeader extends Wire<Omit<Leader, "tippet">> {
 /** A place on the way to the stop. */
 type Place = Pick<Wade, "depth" | "speed">;
 
-interface Asked extends Wire<Omit<CheckStop, "column" | "lie" | "leader" | "facts">> {
+interface Asked extends Wire<Omit<CheckStop, "column" | "lie" | "leader" | "facts" | "footing">> {
   readonly water: WireWater;
   readonly inHand: WirePieces;
   readonly fish?: Wire<LieObservation> | undefined;
   readonly leader?: WireLeader | undefined;
+  readonly presentation?: WirePresentation | undefined;
   readonly facts?: WireFacts | undefined;
   readonly rules?: WireRules | undefined;
   readonly wader?: Wire<Wader> | undefined;
@@ -91,8 +100,16 @@ const Request = strict<Asked>({
   }),
   slack: quantity("length", "Slack of leader on the water.", 0.01, 20, "m").optional(),
   laneDifference: quantity("speed", "Of the leader's lane over the dry's.", -5, 5, "m/s").optional(),
+  presentation: PresentationSchema.optional().openapi({
+    description:
+      "Where the angler stands and casts, over which lanes: where this rig lands, how the lanes differ, what slack there is, and the end of the run where the line is straight. What cast, slack, laneDifference and runLength say goes first.",
+  }),
   facts: FactsSchema.optional(),
   rules: RulesSchema.optional().openapi({ description: "Without them every rule is unknown." }),
+  wades: z.boolean().optional().openapi({
+    description:
+      "Whether anybody stands in the water, for the findings on wading; taken as true unless given.",
+  }),
   wader: WaderSchema.optional(),
   ground: GroundSchema.optional(),
   route: z
@@ -109,6 +126,7 @@ const Request = strict<Asked>({
 }).openapi("CheckRigRequest");
 
 interface Answered extends WireChecked {
+  readonly presented?: ReturnType<typeof saidPresented> | undefined;
   readonly wading: { readonly stop: WireWading; readonly route: readonly WireWading[] };
   readonly heat?: WireHeat | undefined;
 }
@@ -121,6 +139,7 @@ const Response = strict<Answered & Footing>({
   }).openapi("WadingThere", {
     description: "Standing at the stop and on the way. No level is a permission.",
   }),
+  presented: PresentedSchema.optional().openapi({ description: "The presentation, with the rig in hand." }),
   heat: HeatSchema.optional().openapi({ description: "Where the temperature was stated." }),
   ...footing,
 }).openapi("CheckRigResponse");
@@ -130,16 +149,7 @@ interface Input {
   readonly inHand: Pieces;
   readonly stop: Omit<CheckStop, "column">;
   readonly rules: Rules | undefined;
-  readonly wade: Pick<Wade, "wader" | "footing">;
-  readonly route: readonly Place[];
-}
-
-/** The rig, and the person who stands there. */
-export interface CheckedThere {
-  readonly checked: Checked;
-  readonly wading: { readonly stop: Wading; readonly route: readonly Wading[] };
-  /** Null where the temperature was not stated. */
-  readonly heat: Heat | null;
+  readonly presented: Presented | null;
 }
 
 const places: Places = [
@@ -155,12 +165,12 @@ const places: Places = [
   ...waterPlaces,
 ];
 
-const made: Operation<Input, CheckedThere, Answered> = operation<Asked, Input, CheckedThere, Answered>({
+const made: Operation<Input, Checked, Answered> = operation<Asked, Input, Checked, Answered>({
   id: "checkRig",
   path: "/v1/checks",
   summary: "Is this rig sound here, and do the rules that somebody states allow it?",
   description:
-    "Findings on balance, depth, strength and presentation, each with the smallest change that answers it, recomputed; and the answer of each stated rule. No rules are shipped: what nobody states is unknown, and ask the local rules.",
+    "Findings on balance, depth, strength and presentation, each with the smallest change that answers it, recomputed; on wading and heat; and the answer of each stated rule. No rules are shipped: what nobody states is unknown, and ask the local rules.",
   request: Request,
   response: Response,
   examples: checkExamples,
@@ -175,33 +185,38 @@ const made: Operation<Input, CheckedThere, Answered> = operation<Asked, Input, C
     ],
   },
   places,
-  toInput: ({ water, inHand, rules, wader, ground, route = [], units: _, ...stop }) => ({
-    observation: observationOf(water),
-    inHand: handOf(inHand),
-    stop: stopOf(stop),
-    rules,
-    wade: {
-      ...(wader === undefined ? {} : { wader }),
-      ...(ground === undefined ? {} : { footing: ground }),
-    },
-    route,
-  }),
-  encode: ({ checked, wading, heat }, units) => ({
-    answer: {
-      ...checkedOf(checked, units),
-      wading: {
-        stop: wadingOf(wading.stop, units),
-        route: wading.route.map((one) => wadingOf(one, units)),
+  toInput: ({ water, inHand, rules, presentation, ground, units: _, ...stop }) => {
+    const pieces = handOf(inHand);
+    const presented = presentation === undefined ? null : presentedOf(presentation, pieces.dropper);
+    const said = { ...stopOf(stop), ...(ground === undefined ? {} : { footing: ground }) };
+    return {
+      observation: observationOf(water),
+      inHand: pieces,
+      stop: presented === null ? said : presentedStop(presented, presentation?.slack, said),
+      rules,
+      presented,
+    };
+  },
+  encode: (checked, units, { presented }) => {
+    const { wading, heat } = checked;
+    return {
+      answer: {
+        ...checkedOf(checked, units),
+        wading: {
+          stop: wadingOf(wading.stop, units),
+          route: wading.route.map((one) => wadingOf(one, units)),
+        },
+        ...(heat === null ? {} : { heat: heatOf(heat, units) }),
+        ...(presented === null ? {} : { presented: saidPresented(presented, units) }),
       },
-      ...(heat === null ? {} : { heat: heatOf(heat, units) }),
-    },
-    grounds: joinGrounds(checked.grounds, wading.stop.grounds, ...(heat === null ? [] : [heat.grounds])),
-  }),
-  explain: ({ checked: { judgement } }, { observation }) => driftSteps(judgement, judgement.rig, observation),
+      grounds: joinGrounds(checked.grounds, ...(presented === null ? [] : [presented.grounds])),
+    };
+  },
+  explain: ({ judgement }, { observation }) => driftSteps(judgement, judgement.rig, observation),
 });
 
 /** The version of the rules is read before anything else: what a later one says need not fit this one. */
-export const checkRig: Operation<Input, CheckedThere, Answered> = {
+export const checkRig: Operation<Input, Checked, Answered> = {
   ...made,
   decode: (body) => otherVersion(body) ?? made.decode(body),
 };
@@ -214,13 +229,30 @@ function otherVersion(body: unknown): Extract<Decoding<never>, { readonly ok: fa
   return { ok: false, errors: [{ path: "/rules/version", expected, received: String(version) }] };
 }
 
-type Said = Omit<Decoded<Asked>, "water" | "inHand" | "rules" | "units">;
+type Said = Omit<Decoded<Asked>, "water" | "inHand" | "rules" | "presentation" | "ground" | "units">;
 
 function stopOf({ fish, leader, ...rest }: Said): Omit<CheckStop, "column"> {
   return {
     ...rest,
     ...(fish === undefined ? {} : { lie: fish }),
     ...(leader === undefined ? {} : { leader: leaderOf(leader) }),
+  };
+}
+
+/** A stop under a presentation: what it says of its own goes first. A run that was not stated is noted, unless the line ends it. */
+function presentedStop(
+  presented: Presented,
+  slack: Metres | undefined,
+  stop: Omit<CheckStop, "column">,
+): Omit<CheckStop, "column"> {
+  const { cast, runLength } = drifted(presented, stop);
+  const ended = stop.runLength !== undefined || runLength === presented.reach;
+  return {
+    ...(slack === undefined ? {} : { slack }),
+    laneDifference: presented.laneDifference,
+    ...stop,
+    cast,
+    ...(ended ? { runLength } : {}),
   };
 }
 

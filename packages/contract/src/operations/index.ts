@@ -20,7 +20,6 @@ import { spreadFlow } from "./spread-flow.js";
 import { traceSurface } from "./trace-surface.js";
 import { weighTakes } from "./weigh-takes.js";
 
-export type { CheckedThere } from "./check-rig.js";
 export type { RankSetupsResponse } from "./rank-setups.js";
 export type { ReadColumnResponse } from "./read-column.js";
 export type { ShiftedFlow } from "./shift-flow.js";

@@ -4,6 +4,7 @@ import type { FishWindow } from "../lie/index.js";
 import { type Judgement, type Pieces, standingCautions } from "../setup/index.js";
 import { type Assumption, type Grounds, joinGrounds } from "../sources/index.js";
 import type { CheckStop, Finding, Remedy } from "./finding.js";
+import type { Heat } from "./heat.js";
 import { rank } from "./question.js";
 import { questionsUnder } from "./questions.js";
 import { type Asked, askAll, remedies } from "./remedy.js";
@@ -11,6 +12,7 @@ import { factsOf } from "./rule-facts.js";
 import { judgeRules, type RuleAnswer, type Rules } from "./rules.js";
 import { look } from "./seen.js";
 import { usualKnotShare } from "./strength.js";
+import { heatFindings, heatThere, type WadingThere, wadingFindings, wadingThere } from "./there.js";
 import { unstated } from "./unstated.js";
 
 export interface Checked {
@@ -20,6 +22,9 @@ export interface Checked {
   readonly rules: readonly RuleAnswer[];
   readonly judgement: Judgement;
   readonly window: FishWindow;
+  readonly wading: WadingThere;
+  /** Null where the temperature was not stated. */
+  readonly heat: Heat | null;
   /** For everyone at the water, whatever the findings. */
   readonly cautions: readonly string[];
   readonly grounds: Grounds;
@@ -28,26 +33,37 @@ export interface Checked {
 const statedRulesCaution =
   "Rules were judged as they were stated here, and no further: the local rules and those who enforce them come first.";
 
-/** Findings on a rig in hand, each with the smallest change that answers it, recomputed; and the answer of each stated rule.
+/** Findings on a rig in hand and on who stands there, each with the smallest change that answers it, recomputed; and the answer of each stated rule.
  *  A rule nobody stated is unknown, and said to be. Throws QuantityError for tackle, water or rules that cannot be. */
 export function check(inHand: Pieces, stop: CheckStop, rules?: Rules): Checked {
   const seen = look(inHand, stop);
   const answers = judgeRules(rules, factsOf(inHand, stop));
   const asked = askAll(questionsUnder(rules), seen);
   const remedyFor = remedies(seen, asked);
-  const findings = [...asked.flatMap((one) => findingOf(one, remedyFor)), ...unstated(seen, rules)];
+  const [wading, warmth] = [wadingThere(stop), heatThere(stop, rules)];
+  const findings = [
+    ...wadingFindings(stop, wading),
+    ...heatFindings(stop, warmth, rules),
+    ...asked.flatMap((one) => findingOf(one, remedyFor)),
+    ...unstated(seen, rules),
+  ];
   const judgement = seen.judged();
   return {
     findings: findings.sort((a, b) => rank(b.severity) - rank(a.severity)),
     rules: answers,
     judgement,
     window: seen.window,
+    wading,
+    heat: warmth,
     cautions: rules === undefined ? standingCautions : [statedRulesCaution, ...standingCautions.slice(1)],
-    grounds: joinGrounds(stop.column.grounds, judgement.grounds, seen.window.grounds, {
-      relations: ["CommonPractice", "OurAssumption"],
-      assumptions: strengthAssumptions(stop),
-      caveats: [],
-    }),
+    grounds: joinGrounds(
+      stop.column.grounds,
+      judgement.grounds,
+      seen.window.grounds,
+      { relations: ["CommonPractice", "OurAssumption"], assumptions: strengthAssumptions(stop), caveats: [] },
+      wading.stop.grounds,
+      ...(warmth === null ? [] : [warmth.grounds]),
+    ),
   };
 }
 

@@ -13,6 +13,7 @@ import type {
   Seconds,
 } from "../units/index.js";
 import type { RuleFacts } from "./rules.js";
+import type { Wade } from "./wading.js";
 
 /** stop: do not fish it so · fix: change it first · watch: it fishes, with a weakness · note: something to know or to say. */
 export type Severity = "stop" | "fix" | "watch" | "note";
@@ -42,6 +43,11 @@ export const findingCodes = [
   "nymph-lands-below",
   "drag-before-settled",
   "drag-before-end",
+  "wading-beyond-limit",
+  "wading-near-limit",
+  "water-too-warm",
+  "water-nearly-too-warm",
+  "water-warm",
   "rule-forbids",
   "rule-unknown",
   "rules-not-stated",
@@ -91,7 +97,7 @@ export interface Effect {
 }
 
 /** What can be done without tying anything. */
-export type FishingAct = "hold" | "cast" | "soften" | "run" | "slack" | "obey";
+export type FishingAct = "hold" | "cast" | "soften" | "run" | "slack" | "obey" | "stand" | "wait";
 
 /** What a caller can still say. */
 export type InputName =
@@ -149,7 +155,9 @@ export interface Leader {
 }
 
 /** A stop as a check needs it. What is left out becomes a note. */
-export interface CheckStop extends Omit<Stop, "box" | "top" | "inHand" | "leaderStrength"> {
+export interface CheckStop
+  extends Omit<Stop, "box" | "top" | "inHand" | "leaderStrength">,
+    Pick<Wade, "wader" | "footing"> {
   readonly leader?: Leader;
   /** Share of its strength that the weaker knot of the dropper leaves, 0.8 unless given. */
   readonly knotShare?: number;
@@ -161,4 +169,8 @@ export interface CheckStop extends Omit<Stop, "box" | "top" | "inHand" | "leader
   readonly held?: Newtons;
   /** What rules ask about; flies, hooks and weight come from the rig unless given. */
   readonly facts?: RuleFacts;
+  /** Whether anybody stands in the water, true unless given. */
+  readonly wades?: boolean;
+  /** Places on the way to the stop. */
+  readonly route?: readonly Pick<Wade, "depth" | "speed">[];
 }

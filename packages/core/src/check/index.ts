@@ -5,5 +5,6 @@ export * from "./heat.js";
 export * from "./messages.js";
 export { mostTrialDrifts } from "./remedy.js";
 export * from "./rules.js";
+export type { WadingThere } from "./there.js";
 export * from "./wading.js";
 export * from "./wading-limits.js";

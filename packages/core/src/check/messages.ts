@@ -44,6 +44,14 @@ export const findingMessages: Readonly<Record<FindingCode, string>> = {
     "{slack} of slack is used up after {dragFree}, before the nymph has settled: the lanes differ by {lane}.",
   "drag-before-end":
     "{slack} of slack is used up after {dragFree} of a drift of {run}: the lanes differ by {lane}.",
+  "wading-beyond-limit":
+    "Do not stand in it: {depth} of water at {speed}, {where}, is past a limit of {against} of {asked} sources ({sources}).",
+  "wading-near-limit":
+    "Some lose their footing in {depth} of water at {speed}, {where} ({sources}). Under a limit is no permission.",
+  "water-too-warm": "The water is at {temperature}: leave trout and salmon alone until it has cooled.",
+  "water-nearly-too-warm":
+    "The water is at {temperature}: a fish or two at dawn at most, landed at once and kept in the water.",
+  "water-warm": "The water is at {temperature}: shorten the fight, and keep the fish in the water.",
   "rule-forbids": "Not allowed at {place}, as to {topic}: {clause} (as stated by {statedBy}).",
   "rule-unknown": "Unknown at {place}, as to {topic}: {missing} was not stated ({because}).",
   "rules-not-stated":
@@ -69,6 +77,8 @@ const actMessages: Readonly<Record<FishingAct, string>> = {
   run: "Fish a run of {to}",
   slack: "Give {to} of slack",
   obey: "Do as the clause says",
+  stand: "Fish it from where nobody stands in such water",
+  wait: "Come back once it is below {to}",
 };
 
 /** Where a cast lands, by the name of its measure. */

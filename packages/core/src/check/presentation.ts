@@ -73,7 +73,7 @@ const drag: Question = {
     const { slack, laneDifference } = seen.stop;
     if (slack === undefined || laneDifference === undefined || Math.abs(laneDifference) < oneLane)
       return null;
-    const free = dragFreeTime(slack, laneDifference);
+    const free = slack > 0 ? dragFreeTime(slack, laneDifference) : seconds(0);
     const { settling } = seen.judged();
     return readingOf(
       {

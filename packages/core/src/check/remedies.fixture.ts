@@ -8,6 +8,7 @@ import { questionsUnder } from "./questions.js";
 import { askAll } from "./remedy.js";
 import type { Rules } from "./rules.js";
 import { look } from "./seen.js";
+import { heatFindings, heatThere, wadingFindings, wadingThere } from "./there.js";
 
 const topicOf = ({ parameters }: Pick<Reading, "parameters">): string | undefined =>
   parameters?.find(({ name }) => name === "topic")?.value;
@@ -21,10 +22,16 @@ export function faultsOfRemedies(cases: readonly (readonly [Pieces, CheckStop, R
   const faults: string[] = [];
   let [made, none] = [0, 0];
   for (const [pieces, stop, rules] of cases) {
-    const readings = (at: Pieces, where: CheckStop) =>
-      askAll(questionsUnder(rules), look(at, where)).map(({ reading }) => reading);
+    const readings = (
+      at: Pieces,
+      where: CheckStop,
+    ): readonly (Pick<Reading, "code" | "severity" | "parameters"> | null)[] => [
+      ...askAll(questionsUnder(rules), look(at, where)).map(({ reading }) => reading),
+      wadingFindings(where, wadingThere(where))[0] ?? null,
+      heatFindings(where, heatThere(where, rules), rules)[0] ?? null,
+    ];
     const before = readings(pieces, stop);
-    const answers = (finding: Finding) => (reading: Reading | null) =>
+    const answers = (finding: Finding) => (reading: (typeof before)[number]) =>
       reading?.code === finding.code && topicOf(reading) === topicOf(finding);
     for (const finding of check(pieces, stop, rules).findings) {
       const { remedy, code, severity } = finding;

@@ -25,20 +25,25 @@ interface Proposal {
 
 /** Refinements after the first half. */
 const stages = 4;
+/** Further ones, where the points are not worth `enough`. */
+const spareStages = 4;
 /** A proposal is this much wider, in variance, than the sample it was fitted to. */
 const widened = 1.3;
 
 /** Half of the points come from the prior, the rest in four stages from normals fitted to the weighted points so far; every point is weighted by prior
  *  times likelihood over the mixture of all proposals (adaptive multiple importance sampling; from memory after Cornuet et al. 2012).
+ *  Where they are worth fewer than `enough` independent ones, up to four stages more: half as many points again.
  *  `logLikelihood` may be −Infinity, not everywhere. Points are those of `normalPoints`: the same seed gives the same answer.
  *  Throws QuantityError for fewer than 64 or more than 20,000 samples, or a dimension outside 1 to 10. */
 export function sampleByImportance(given: {
   readonly dimension: number;
   readonly samples: number;
   readonly seed: number;
+  /** Independent points that all should be worth; 0 unless given. */
+  readonly enough?: number;
   readonly logLikelihood: (point: readonly number[]) => number;
 }): WeighedPoints {
-  const { dimension, samples, seed, logLikelihood } = given;
+  const { dimension, samples, seed, enough = 0, logLikelihood } = given;
   requireWithin("samples", samples, 64, 20_000);
   requireWithin("dimension of the sample", dimension, 1, 10);
   const normals = normalPoints({ dimension, seed });
@@ -56,11 +61,12 @@ export function sampleByImportance(given: {
   const each = Math.floor(samples / (2 * stages));
   const identity = Array.from({ length: dimension }, (_, i) => unit(dimension, i));
   draw({ count: samples - stages * each, mean: new Array<number>(dimension).fill(0), root: identity });
-  for (let stage = 0; stage < stages; stage++) {
-    const logs = logWeights(points, likelihoods, proposals);
+  let logs = logWeights(points, likelihoods, proposals);
+  for (let stage = 0; stage < stages + spareStages; stage++) {
+    if (stage >= stages && effectiveSize(normalised(logs, 1)) >= enough) break;
     draw({ count: each, ...fitted(points, tempered(logs, 10 + 3 * dimension)) });
+    logs = logWeights(points, likelihoods, proposals);
   }
-  const logs = logWeights(points, likelihoods, proposals);
   const top = logs.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
   const weights = normalised(logs, 1);
   const sum = logs.reduce((total, log) => total + exp(log - top), 0);

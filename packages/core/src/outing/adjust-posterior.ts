@@ -20,6 +20,9 @@ import type { AdjustQuestion, RevisedQuantities } from "./adjust-types.js";
 /** Rigs settled to weigh what was seen, unless the caller says otherwise. */
 const usualSamples = 400;
 
+/** Below so many effective samples the intervals are rough: more are drawn, half as many again at most. */
+export const enoughEffective = 50;
+
 /** One water and rig that were tried, and how well each sighting fits it. */
 export interface Tried extends World {
   readonly factors: Factors;
@@ -54,10 +57,10 @@ export function posteriorOf(question: AdjustQuestion): Posterior {
   const drifts = settledDrifts(question, prior, samples, seed);
   const values = valuesOf(prior, drifts.tried);
   const quantities = quantitiesOf(values, drifts.weighed);
-  return { ...drifts, prior, values, quantities, samples, seed };
+  return { ...drifts, prior, values, quantities, seed };
 }
 
-type Drifts = Pick<Posterior, "tried" | "weighed" | "effective" | "logEvidence">;
+type Drifts = Pick<Posterior, "tried" | "weighed" | "effective" | "logEvidence" | "samples">;
 
 function settledDrifts(question: AdjustQuestion, prior: Prior, samples: number, seed: number): Drifts {
   const { seen, wind, scales } = question;
@@ -69,6 +72,7 @@ function settledDrifts(question: AdjustQuestion, prior: Prior, samples: number, 
     dimension: prior.dimension,
     samples,
     seed,
+    enough: enoughEffective,
     logLikelihood: (point) => {
       const factors = prior.factorsAt(point);
       const world = worldWith(prior, factors);
@@ -92,6 +96,7 @@ function settledDrifts(question: AdjustQuestion, prior: Prior, samples: number, 
     weighed: { before: possible(priorWeights), now: possible(weights) },
     effective,
     logEvidence,
+    samples: all.length,
   };
 }
 

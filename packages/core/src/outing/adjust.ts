@@ -7,7 +7,7 @@ import { standingCautions } from "../setup/index.js";
 import { caveatFor, joinGrounds, type Validity } from "../sources/index.js";
 import { adviseChange } from "./adjust-change.js";
 import { adjustGrounds } from "./adjust-grounds.js";
-import { posteriorOf, type Tried } from "./adjust-posterior.js";
+import { enoughEffective, posteriorOf, type Tried } from "./adjust-posterior.js";
 import { type Factors, observationWith, piecesWith, treatmentWith } from "./adjust-prior.js";
 import { ruledOutBy, share, spreadOf, total, verdictOf, type Weighed } from "./adjust-summary.js";
 import type { AdjustedRig, AdjustQuestion } from "./adjust-types.js";
@@ -15,11 +15,11 @@ import type { AdjustedRig, AdjustQuestion } from "./adjust-types.js";
 /** Waters and rigs of the posterior with which changes are judged. */
 const drawn = 5;
 
-/** Below so many effective samples the intervals are rough. */
+/** Below it the intervals are rough. */
 export const effectiveSamplesValidity: Validity = {
   relation: "OurAssumption",
   quantity: "effective samples of the posterior",
-  min: 50,
+  min: enoughEffective,
   max: 20_000,
 };
 
