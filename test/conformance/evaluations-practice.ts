@@ -97,10 +97,13 @@ function changed(i: Inputs, name: string): Tied {
 const columnOf = (i: Inputs): Column => over(text(i, "bed"));
 const lowest = ({ sinkers }: Settled) => sinkers[0]!;
 
+/** The slowest is down after 2.6 s. */
+const downSoon = { segments: 16, timeStep: seconds(0.01), duration: seconds(3) } as const;
+
 /** Seconds from the landing until the nymph is 0.35 m down. */
 function timeDown(made: Rig, column: Column, cast: Partial<Cast> = {}): number {
   const window = { low: heightAboveBed(0), high: heightAboveBed(0.9 - 0.35) };
-  const { firstInWindow } = drift(made, column, { cast, window, segments: 16, timeStep: seconds(0.005) });
+  const { firstInWindow } = drift(made, column, { ...downSoon, cast, window });
   if (firstInWindow === null) throw new RangeError("never so deep");
   return firstInWindow;
 }

@@ -5,7 +5,8 @@ import { validation } from "./report/validation.js";
 
 const core = new URL("../../packages/core/src/", import.meta.url);
 
-test("docs/validation.md", async () => {
+// every case is measured, on a machine that may be busy
+test("docs/validation.md", { timeout: 60_000 }, async () => {
   await expect(validation(core)).toMatchFileSnapshot("../../docs/validation.md");
 });
 
