@@ -42,9 +42,9 @@ export function check(inHand: Pieces, stop: CheckStop, rules?: Rules): Checked {
   const remedyFor = remedies(seen, asked);
   const [wading, warmth] = [wadingThere(stop), heatThere(stop, rules)];
   const findings = [
+    ...asked.flatMap((one) => findingOf(one, remedyFor)),
     ...wadingFindings(stop, wading),
     ...heatFindings(stop, warmth, rules),
-    ...asked.flatMap((one) => findingOf(one, remedyFor)),
     ...unstated(seen, rules),
   ];
   const judgement = seen.judged();
