@@ -35,6 +35,12 @@ export const oneLanguage: Plugin = {
   },
 };
 
+/** Methods of schemas that the contract calls nowhere, each with a class behind it. */
+const uncalled = (
+  "refine superRefine overwrite exactOptional nullable nullish nonoptional and prefault catch readonly " +
+  "encode decode encodeAsync decodeAsync safeEncode safeDecode safeEncodeAsync safeDecodeAsync"
+).split(" ");
+
 /** As a namespace of its own, zod's own tools are kept one by one. Of the formats that a string may have, the contract names none. */
 export const toolByTool: Plugin = {
   name: "tool by tool",
@@ -45,7 +51,12 @@ export const toolByTool: Plugin = {
         'import * as util from "../core/util.js"',
       ];
       const formats = /(const ZodString = [\s\S]*?\n\}, )\{[\s\S]*?\n\}\);/;
-      return { contents: (await readFile(path, "utf8")).replace(all, own).replace(formats, "$1{});") };
+      const unused = new RegExp(
+        `^ {4}(?:async )?(?:${uncalled.join("|")})\\b.*\\{\\n(?: {5,}.*\\n)*? {4}\\},\\n`,
+        "gm",
+      );
+      const contents = (await readFile(path, "utf8")).replace(all, own).replace(formats, "$1{});");
+      return { contents: contents.replace(unused, "") };
     });
   },
 };

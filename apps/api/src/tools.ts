@@ -1,80 +1,22 @@
-/** /mcp: every computation as a tool for language-model clients (Model Context Protocol, streamable HTTP, no session).
- *  For the Node entry: the SDK would outweigh the rest of an edge bundle. */
+/** /mcp: every computation as a tool for language-model clients (Model Context Protocol, streamable HTTP, no session). For the Node entry. */
 
-import { Server } from "@modelcontextprotocol/sdk/server/index.js";
-import { WebStandardStreamableHTTPServerTransport } from "@modelcontextprotocol/sdk/server/webStandardStreamableHttp.js";
-import {
-  CallToolRequestSchema,
-  type CallToolResult,
-  ErrorCode,
-  ListToolsRequestSchema,
-  McpError,
-  type Tool,
-} from "@modelcontextprotocol/sdk/types.js";
-import { AjvJsonSchemaValidator } from "@modelcontextprotocol/sdk/validation/ajv";
-import { CONTRACT_VERSION, nearest, type Problem } from "@plumbdrift/contract";
-import type { Context, Hono } from "hono";
-import { charge } from "./call.js";
+import type { Hono } from "hono";
 import type { Computation } from "./computation.js";
 import { limited } from "./compute.js";
-import { problemFor, refuse, send } from "./refuse.js";
-import { documents } from "./rendered.js";
+import { refuse, send } from "./refuse.js";
 import { parsed } from "./sent.js";
-import { instructions, toolList } from "./tool-list.js";
 
-/** One for all requests: making one takes longer than most answers. */
-const jsonSchemaValidator = new AjvJsonSchemaValidator();
-
-/** Adds the tools to an app. Nothing is kept between two requests, so any host may answer the next. */
+/** Adds the tools to an app. Who asks for them first loads what makes them. */
 export function serveTools(app: Hono, computations: readonly Computation[]): void {
-  const tools = toolList(
-    computations.map(({ described }) => described),
-    JSON.parse(documents["/openapi.json"]),
-  );
-  const byName = new Map(computations.map((bound) => [bound.described.id, bound]));
+  const loading = async () => (await import("./tool-server.js")).toolServer(computations);
+  let loaded: ReturnType<typeof loading> | undefined;
   app.post("/mcp", limited, async (c) => {
     const sent = parsed(await c.req.text());
     if (!sent.ok) return send(c, sent.problem);
     // one call a request, so that what a request may cost stays what one operation may cost
     if (Array.isArray(sent.value))
       return refuse(c, "invalid-request", "Send one message a request, not an array.");
-    const transport = new WebStandardStreamableHTTPServerTransport({ enableJsonResponse: true });
-    await serverOf(c, tools, byName).connect(transport);
-    return transport.handleRequest(c.req.raw, { parsedBody: sent.value });
+    loaded ??= loading();
+    return (await loaded)(c, sent.value);
   });
-}
-
-function serverOf(c: Context, tools: readonly Tool[], byName: ReadonlyMap<string, Computation>): Server {
-  const name = { name: "plumbdrift", version: CONTRACT_VERSION };
-  const server = new Server(name, { capabilities: { tools: {} }, instructions, jsonSchemaValidator });
-  server.setRequestHandler(ListToolsRequestSchema, () => ({ tools: [...tools] }));
-  server.setRequestHandler(CallToolRequestSchema, ({ params }) => {
-    const bound = byName.get(params.name);
-    if (bound) return called(c, bound, params.arguments ?? {});
-    const near = nearest(params.name, [...byName.keys()]);
-    const hint = near === undefined ? "tools/list has every name." : `Did you mean ${near}?`;
-    throw new McpError(ErrorCode.InvalidParams, `There is no such tool. ${hint}`);
-  });
-  return server;
-}
-
-/** The answer, or the problem document as an error of the tool. */
-async function called(c: Context, { prepare }: Computation, given: unknown): Promise<CallToolResult> {
-  try {
-    const prepared = prepare(given);
-    if (!prepared.ok) return refused(prepared.problem);
-    const tooMuch = await charge(c, prepared.work);
-    return tooMuch === undefined ? said(prepared.run()) : refused(tooMuch);
-  } catch (error) {
-    return refused(problemFor(error, c.get("call")));
-  }
-}
-
-function refused(problem: Problem): CallToolResult {
-  return { ...said(problem), isError: true };
-}
-
-/** As data, and as text for clients that read nothing else. */
-function said(body: object): CallToolResult {
-  return { structuredContent: { ...body }, content: [{ type: "text", text: JSON.stringify(body) }] };
 }
