@@ -7,7 +7,7 @@ import type { Units } from "../quantity/units.js";
 import { type Strict, strict, type Wire } from "../quantity/wire.js";
 import { CastSchema } from "./cast.js";
 import { PresentationSchema, type WirePresentation } from "./presentation.js";
-import { pulls } from "./pulls.js";
+import { excessScale, pulls } from "./pulls.js";
 import { RigSchema, type WireRig } from "./rig.js";
 import { FishSchema } from "./stop.js";
 import { UnitsSchema, WaterSchema, type WireWater } from "./water.js";
@@ -45,13 +45,7 @@ export const DriftRigRequest: Strict<AskedDrift> = strict<AskedDrift>({
     .optional()
     .openapi({ description: "At most 50, in order of time." }),
   wind: pulls.wind,
-  excessScale: quantity(
-    "speed",
-    "Excess at which a second counts half; 0.3 m/s unless given.",
-    0.01,
-    10,
-    "m/s",
-  ).optional(),
+  excessScale,
   timeStep: quantity("time", "Step of the computation; 0.01 s unless given.", 0.0005, 0.1, "s").optional(),
   segments: z
     .number()

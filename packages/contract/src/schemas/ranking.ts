@@ -15,7 +15,7 @@ import type { Units } from "../quantity/units.js";
 import { count, type Decoded, type Strict, strict, type Wire } from "../quantity/wire.js";
 import { CastSchema } from "./cast.js";
 import { drifted, PresentationSchema, presentedOf, type WirePresentation } from "./presentation.js";
-import { pulls } from "./pulls.js";
+import { excessScale, pulls } from "./pulls.js";
 import { SetupSchema, setupOf, type WireSetup } from "./setup.js";
 import { BoxSchema, boxOf, FishSchema, handOf, PiecesSchema, type WireBox, type WirePieces } from "./stop.js";
 
@@ -51,13 +51,7 @@ export const SetupsSchema: Strict<AskedSetups> = strict<AskedSetups>({
     .max(100)
     .optional()
     .openapi({ description: "Least float margin that a setup may have; 1.5 unless given." }),
-  excessScale: quantity(
-    "speed",
-    "Excess at which a second counts half; 0.3 m/s unless given.",
-    0.01,
-    10,
-    "m/s",
-  ).optional(),
+  excessScale,
   wind: pulls.wind,
   leaderStrength: quantity(
     "force",
