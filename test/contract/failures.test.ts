@@ -31,8 +31,19 @@ const firstKey = (path: string): string => requiredOf(path)[0]?.slice(1) ?? "";
 /** A body that says a field again, with another value first. */
 const twice = (body: Body, key: string): string => `{"${key}":null,${JSON.stringify(body).slice(1)}`;
 
+/** A body that was right but for one byte, which no UTF-8 has, in a string. */
+const withByte = (body: Body, byte: number): Uint8Array<ArrayBuffer> => {
+  const bytes = new TextEncoder().encode(JSON.stringify(body));
+  bytes[bytes.lastIndexOf(0x22) - 1] = byte;
+  return bytes;
+};
+
 const failures: Readonly<Record<string, Failure>> = {
   "malformed JSON": { code: "malformed-json", init: () => sending('{"water": {') },
+  "a body that is not UTF-8": {
+    code: "malformed-json",
+    init: (example) => ({ method: "POST", headers: json, body: withByte(example, 0xff) }),
+  },
   "an empty body": { code: "malformed-json", init: () => ({ method: "POST", headers: json, body: "" }) },
   "no content type": {
     code: "unsupported-media-type",

@@ -8,7 +8,7 @@ import type { Computation } from "./computation.js";
 import { limitedTo } from "./compute.js";
 import { type Reader, readerOf, type Understood } from "./items.js";
 import { problemFor, refuse, send, strayQuery } from "./refuse.js";
-import { LINES, linesOf, parsed, sentAs } from "./sent.js";
+import { LINES, linesOf, sentAs, sentJson } from "./sent.js";
 
 const whole = limitedTo(BATCH.bytes);
 
@@ -38,7 +38,7 @@ export function batch(bound: readonly Computation[]): Handler {
 
 /** Reads, understands and counts a whole list before it computes anything. */
 async function ofList(c: Context, read: Reader, wanted: string): Promise<Response> {
-  const sent = parsed(await c.req.text());
+  const sent = await sentJson(c);
   if (!sent.ok) return send(c, sent.problem);
   const decoding = itemsOf(sent.value);
   if (!decoding.ok) {

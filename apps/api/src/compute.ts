@@ -6,7 +6,7 @@ import { bodyLimit } from "hono/body-limit";
 import { answer } from "./caching.js";
 import type { Computation } from "./computation.js";
 import { refuse, send, strayQuery } from "./refuse.js";
-import { parsed, sentAs } from "./sent.js";
+import { sentAs, sentJson } from "./sent.js";
 
 /** Refuses a body beyond a limit without reading the rest of it. */
 export function limitedTo(bytes: number): MiddlewareHandler {
@@ -36,7 +36,7 @@ export function compute({ described, prepare }: Computation): Handler {
         "Send the body with the header Content-Type: application/json.",
       );
     }
-    const sent = parsed(await c.req.text());
+    const sent = await sentJson(c);
     if (!sent.ok) return send(c, sent.problem);
     const prepared = prepare(sent.value);
     if (!prepared.ok) return send(c, prepared.problem);

@@ -4,14 +4,14 @@ import type { Hono } from "hono";
 import type { Computation } from "./computation.js";
 import { limited } from "./compute.js";
 import { refuse, send } from "./refuse.js";
-import { parsed } from "./sent.js";
+import { sentJson } from "./sent.js";
 
 /** Adds the tools to an app. Who asks for them first loads what makes them. */
 export function serveTools(app: Hono, computations: readonly Computation[]): void {
   const loading = async () => (await import("./tool-server.js")).toolServer(computations);
   let loaded: ReturnType<typeof loading> | undefined;
   app.post("/mcp", limited, async (c) => {
-    const sent = parsed(await c.req.text());
+    const sent = await sentJson(c);
     if (!sent.ok) return send(c, sent.problem);
     // one call a request, so that what a request may cost stays what one operation may cost
     if (Array.isArray(sent.value))

@@ -38,7 +38,8 @@ export const problemKinds: Readonly<Record<ProblemCode, ProblemKind>> = {
   "malformed-json": {
     status: 400,
     title: "The body is not JSON",
-    meaning: "The body cannot be read as JSON, or is empty. `NaN` and `Infinity` are no JSON numbers.",
+    meaning:
+      "The body is not UTF-8, cannot be read as JSON, or is empty. `NaN` and `Infinity` are no JSON numbers.",
   },
   "invalid-request": {
     status: 400,

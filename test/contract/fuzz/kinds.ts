@@ -5,7 +5,7 @@ import fc from "fast-check";
 import { type Body, document, examplesOf, fewestOf } from "../api.js";
 import { fits, hostileValue, placesIn, spoilt } from "../arbitrary.js";
 import { estimateOf } from "../work.js";
-import { broken, deep, numbers, prototypeKeys, twice, unicode } from "./texts.js";
+import { broken, deep, numbers, prototypeKeys, twice, unicode, wrongBytes } from "./texts.js";
 
 type Operation = (typeof operations)[number];
 
@@ -55,6 +55,7 @@ export function kindsOf({ id, path }: Operation): readonly Kind[] {
     kind("deep nesting", 2, sent(deep(good)), [200, 304]),
     kind("unicode", 3, sent(unicode(good))),
     kind("broken text", 3, sent(broken(good))),
+    kind("wrong bytes", 1, sent(wrongBytes(good)), [200, 304, 422]),
     kind("headers and queries", 4 * often, dressed(path, sparing(id, near.map(textOf)))),
     kind("too large", 1, sent(near.map(oversized)), [200, 304, 400, 422]),
   ];

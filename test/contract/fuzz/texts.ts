@@ -131,3 +131,17 @@ export function broken(values: fc.Arbitrary<Body>): fc.Arbitrary<string | Uint8A
     fc.uint8Array({ minLength: 1, maxLength: 200 }).map((bytes) => new Uint8Array(bytes)),
   );
 }
+
+/** What is never UTF-8, wherever it stands: no beginning, too long for what it says, half of a pair, beyond Unicode, cut short. */
+const noText = ["80", "ff", "c0af", "e08080", "eda080", "f4908080", "e282"].map((hex) =>
+  Buffer.from(hex, "hex"),
+);
+
+/** The bytes of a text, in one place not UTF-8. */
+export function wrongBytes(values: fc.Arbitrary<Body>): fc.Arbitrary<Uint8Array<ArrayBuffer>> {
+  return fc.tuple(values, fc.nat(), fc.constantFrom(...noText)).map(([value, pick, wrong]) => {
+    const bytes = Buffer.from(JSON.stringify(value));
+    const at = pick % (bytes.length + 1);
+    return new Uint8Array(Buffer.concat([bytes.subarray(0, at), wrong, bytes.subarray(at)]));
+  });
+}
