@@ -41,6 +41,35 @@ export function fits(schema: Body, ranged = false): fc.Arbitrary<Body> {
   throw new Error(`no values for ${JSON.stringify(schema)}`);
 }
 
+/** The largest values that a schema allows, in what can be counted of them: each list and each number at its end, every field there; one for
+ *  each way to choose among variants, the same way throughout. Fails where a list has no end. */
+export function largest(schema: Body): readonly Body[] {
+  return Array.from({ length: 12 }, (_, choice) => largestOf(schema, choice));
+}
+
+function largestOf(schema: Body, choice: number): Body {
+  if (schema.$ref) return largestOf(document.components.schemas[schema.$ref.split("/").at(-1)!], choice);
+  if (schema.allOf)
+    return largestOf(
+      schema.allOf.find((part: Body) => "$ref" in part),
+      choice,
+    );
+  const options = schema.oneOf ?? schema.anyOf ?? schema.enum;
+  if (schema.enum) return options[choice % options.length];
+  if (options) return largestOf(options[choice % options.length], choice);
+  if (schema.type === "array") {
+    if (schema.maxItems === undefined) throw new Error(`a list without an end: ${JSON.stringify(schema)}`);
+    return Array(schema.maxItems).fill(largestOf(schema.items, choice));
+  }
+  if (schema.type === "object") {
+    const fields = Object.entries(schema.properties).map(([key, value]) => [key, largestOf(value, choice)]);
+    return Object.fromEntries(fields);
+  }
+  return { integer: schema.maximum, number: schema.maximum, boolean: true, string: "" }[
+    schema.type as "number"
+  ];
+}
+
 /** A component is made once: some stand in dozens of places. */
 function component($ref: string, ranged: boolean): fc.Arbitrary<Body> {
   const name = `${$ref} ${ranged}`;

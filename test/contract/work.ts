@@ -1,5 +1,6 @@
 /** The work of a request: as it is counted beforehand, and as its answer shows it to have been done. */
 
+import { engine } from "@plumbdrift/api";
 import * as contract from "@plumbdrift/contract";
 import type { Body } from "./api.js";
 
@@ -23,9 +24,9 @@ const done: Readonly<Record<string, (answer: Body, asked: Body) => readonly numb
     gauge === undefined || sent.series.form !== "readings" ? 0 : sent.series.readings.length,
     ...(setups === undefined ? [0, 0, 0, 0] : done.rankSetups!(setups, {})),
   ],
-  weighTakes: () => [1],
-  // what the remedies tried is not said: the rig in hand is judged at least
-  checkRig: () => [1],
+  weighTakes: (_, asked) => [rootsIn(() => engine.weighTakes(inputOf("weighTakes", asked)))],
+  // a search as for holdRig, for a rig of one section
+  checkRig: ({ work }) => [work.judged, work.settled, 3 * 30 + 8],
   adjustRig: ({ work }) => [work.settled, work.judged],
   carryFlow: () => [1],
   findDepth: () => [1],
@@ -48,11 +49,37 @@ export function workShown(id: string, answer: Body, asked: Body): number {
   return terms.reduce((sum, { each }, i) => sum + each * counts[i]!, contract.WORK_PER_CALL);
 }
 
+/** The square roots that are taken while something runs. A reading of a beta distribution takes one, in the density at its point,
+ *  and nothing else that a verdict on takes needs does. */
+function rootsIn(run: () => unknown): number {
+  const { sqrt } = Math;
+  let taken = 0;
+  Math.sqrt = (x) => {
+    taken++;
+    return sqrt(x);
+  };
+  try {
+    run();
+  } finally {
+    Math.sqrt = sqrt;
+  }
+  return taken;
+}
+
 type Decoder = { readonly decode: contract.Operation<unknown, unknown, unknown>["decode"] };
 
 /** The units of work that a body asks for. Throws for a body that is no request of the operation. */
 export function estimateOf(id: string, body: unknown): number {
+  return understood(id, body).work;
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: what an operation takes is checked where it is called
+function inputOf(id: string, body: unknown): any {
+  return understood(id, body).input;
+}
+
+function understood(id: string, body: unknown): contract.Understood<unknown> {
   const decoding = (contract as unknown as Record<string, Decoder>)[id]!.decode(body);
   if (!decoding.ok) throw new Error(JSON.stringify(decoding.errors));
-  return decoding.body.work;
+  return decoding.body;
 }

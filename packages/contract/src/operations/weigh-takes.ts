@@ -1,7 +1,14 @@
 /** weighTakes: keep the dropper, or cut it off? */
 
 import { z } from "@hono/zod-openapi";
-import type { Effort, FlyTakes, MoreTakes, Takes, WeighedTakes } from "@plumbdrift/core";
+import {
+  type Effort,
+  type FlyTakes,
+  type MoreTakes,
+  mostOddsRead,
+  type Takes,
+  type WeighedTakes,
+} from "@plumbdrift/core";
 import { type Footing, footing } from "../answer.js";
 import { takesExamples } from "../examples-outing.js";
 import { takesSteps } from "../explanations/outing.js";
@@ -150,7 +157,17 @@ export const weighTakes: Operation<Takes, WeighedTakes, Wire<Answered>> = operat
   request: Request,
   response: Response,
   examples: takesExamples,
-  cost: { lessAt: "", terms: [{ counts: "verdicts", each: 5000, of: () => 1 }] },
+  cost: {
+    lessAt: "",
+    terms: [
+      {
+        counts:
+          "readings of a beta distribution: the most that a verdict, three quantiles and three searches for takes need",
+        each: 15,
+        of: () => mostOddsRead,
+      },
+    ],
+  },
   places: [
     ["effort on the dry", "/effort/dry"],
     ["effort on the nymph", "/effort/nymph"],

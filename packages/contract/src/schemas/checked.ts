@@ -14,7 +14,7 @@ import type {
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { type Strict, strict, type Wire } from "../quantity/wire.js";
+import { count, type Strict, strict, type Wire } from "../quantity/wire.js";
 import { type SaidSettling, SettlingSchema, saidSettling } from "./drift.js";
 import { FindingSchema, findingOf, type WireFinding } from "./finding.js";
 import { FishWindowSchema } from "./ranking.js";
@@ -39,6 +39,7 @@ export interface WireChecked {
   readonly rules: readonly WireRuleAnswer[];
   readonly settled: Wire<Summary>;
   readonly window: Wire<Omit<FishWindow, "grounds">>;
+  readonly work: Checked["work"];
   readonly cautions: readonly string[];
 }
 
@@ -58,6 +59,11 @@ const SummarySchema = strict<Wire<Summary>>({
   effectiveSeconds: quantity("time", "The same, weighted by how little the nymph is towed."),
 }).openapi("SettledSummary", { description: "Where the rig in hand hangs, in short." });
 
+const WorkSchema = strict<Checked["work"]>({
+  settled: count("Rigs settled: the rig in hand, and what was tried for it."),
+  judged: count("Whole drifts computed of these."),
+}).openapi("CheckWork", { description: "What was computed." });
+
 export const CheckedRigSchema: Strict<WireChecked> = strict<WireChecked>({
   findings: z.array(FindingSchema).openapi({ description: "The gravest first." }),
   rules: z
@@ -65,11 +71,12 @@ export const CheckedRigSchema: Strict<WireChecked> = strict<WireChecked>({
     .openapi({ description: "One answer for each topic; nothing is allowed unless stated." }),
   settled: SummarySchema,
   window: FishWindowSchema,
+  work: WorkSchema,
   cautions: z.array(z.string()).openapi({ description: "For everyone at the water, whatever the findings." }),
 }).openapi("CheckedRig", { description: "What is right and wrong with a rig in hand." });
 
 export function checkedOf(
-  { findings, rules, judgement, window, cautions }: Checked,
+  { findings, rules, judgement, window, work, cautions }: Checked,
   units: Units,
 ): WireChecked {
   const { settled, settling, secondsInWindow, effectiveSeconds } = judgement;
@@ -92,6 +99,7 @@ export function checkedOf(
     rules: rules.map((answer) => encode(RuleAnswerSchema, answer, units)),
     settled: encode(SummarySchema, summary, units),
     window: encode(FishWindowSchema, window, units),
+    work,
     cautions,
   };
 }

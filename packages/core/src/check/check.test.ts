@@ -4,6 +4,7 @@ import { waterColumn } from "../column/index.js";
 import { rankSetups } from "../setup/index.js";
 import { generalBox } from "../tackle/index.js";
 import { celsius, metres, metresPerSecond, newtons } from "../units/index.js";
+import { alterations } from "./alterations.js";
 import { randomCases } from "./check.fixture.js";
 import { demoRules, findingExamples, sound } from "./examples.fixture.js";
 import {
@@ -12,9 +13,13 @@ import {
   type FindingCode,
   findingMessage,
   findingMessages,
+  mostTrialDrifts,
+  mostTrialRigs,
   remedyMessage,
 } from "./index.js";
+import type { Lever } from "./question.js";
 import { faultsOfRemedies } from "./remedies.fixture.js";
+import { look } from "./seen.js";
 
 // dozens of rigs in each test, on a machine that may be busy
 vi.setConfig({ testTimeout: 60_000 });
@@ -110,5 +115,44 @@ describe("remedies", () => {
     if (found?.remedy.kind !== "retie") throw new Error("no remedy");
     expect(found.remedy.effect.after?.value).toBeGreaterThanOrEqual(1.5);
     expect(found.remedy.effect.before?.value).toBeLessThan(1.5);
+  });
+});
+
+describe("the work of a check", () => {
+  const cases = randomCases(31, 12);
+
+  test("is said: the rig in hand, and each that was tried, within what is published for it", () => {
+    const works = cases.map(([pieces, stop, rules]) => check(pieces, stop, rules).work);
+    for (const { settled, judged } of works) {
+      expect(judged).toBeGreaterThanOrEqual(1);
+      expect(judged).toBeLessThanOrEqual(1 + mostTrialDrifts);
+      expect(settled).toBeGreaterThanOrEqual(judged);
+      expect(settled).toBeLessThanOrEqual(1 + mostTrialRigs);
+    }
+    expect(Math.max(...works.map(({ settled }) => settled))).toBeGreaterThan(1);
+    const { work } = check(sound.pieces, sound.stop);
+    expect(work.settled).toBeLessThan(Math.max(...works.map(({ settled }) => settled)));
+  });
+
+  test("never has to end for its number of rigs: there are fewer alterations", () => {
+    const levers: Readonly<Record<Lever, true>> = {
+      dropper: true,
+      tippet: true,
+      bead: true,
+      wire: true,
+      knot: true,
+      dry: true,
+      hold: true,
+      cast: true,
+      soften: true,
+      run: true,
+      slack: true,
+      obey: true,
+    };
+    for (const [pieces, stop] of cases) {
+      const made = Object.keys(levers).flatMap((lever) => alterations(lever as Lever, look(pieces, stop)));
+      expect(made.length).toBeGreaterThan(0);
+      expect(made.length).toBeLessThanOrEqual(mostTrialRigs);
+    }
   });
 });

@@ -10,7 +10,7 @@ import { questionsUnder } from "./questions.js";
 import { type Asked, askAll, remedies } from "./remedy.js";
 import { factsOf } from "./rule-facts.js";
 import { judgeRules, type RuleAnswer, type Rules } from "./rules.js";
-import { look } from "./seen.js";
+import { look, type Seen } from "./seen.js";
 import { usualKnotShare } from "./strength.js";
 import { heatFindings, heatThere, type WadingThere, wadingFindings, wadingThere } from "./there.js";
 import { unstated } from "./unstated.js";
@@ -27,6 +27,8 @@ export interface Checked {
   readonly heat: Heat | null;
   /** For everyone at the water, whatever the findings. */
   readonly cautions: readonly string[];
+  /** Rigs settled and whole drifts computed: of the rig in hand, and of what was tried for it. */
+  readonly work: { readonly settled: number; readonly judged: number };
   readonly grounds: Grounds;
 }
 
@@ -39,10 +41,10 @@ export function check(inHand: Pieces, stop: CheckStop, rules?: Rules): Checked {
   const seen = look(inHand, stop);
   const answers = judgeRules(rules, factsOf(inHand, stop));
   const asked = askAll(questionsUnder(rules), seen);
-  const remedyFor = remedies(seen, asked);
+  const remedy = remedies(seen, asked);
   const [wading, warmth] = [wadingThere(stop), heatThere(stop, rules)];
   const findings = [
-    ...asked.flatMap((one) => findingOf(one, remedyFor)),
+    ...asked.flatMap((one) => findingOf(one, remedy.of)),
     ...wadingFindings(stop, wading),
     ...heatFindings(stop, warmth, rules),
     ...unstated(seen, rules),
@@ -55,6 +57,7 @@ export function check(inHand: Pieces, stop: CheckStop, rules?: Rules): Checked {
     window: seen.window,
     wading,
     heat: warmth,
+    work: workOf([seen, ...remedy.tried]),
     cautions: rules === undefined ? standingCautions : [statedRulesCaution, ...standingCautions.slice(1)],
     grounds: joinGrounds(
       stop.column.grounds,
@@ -65,6 +68,10 @@ export function check(inHand: Pieces, stop: CheckStop, rules?: Rules): Checked {
       ...(warmth === null ? [] : [warmth.grounds]),
     ),
   };
+}
+
+function workOf(rigs: readonly Seen[]): Checked["work"] {
+  return { settled: rigs.length, judged: rigs.filter(({ drifted }) => drifted()).length };
 }
 
 function findingOf(one: Asked, remedyFor: (one: Asked) => Remedy): readonly Finding[] {

@@ -3,7 +3,7 @@ export * from "./check.js";
 export * from "./finding.js";
 export * from "./heat.js";
 export * from "./messages.js";
-export { mostTrialDrifts } from "./remedy.js";
+export { mostTrialDrifts, mostTrialRigs } from "./remedy.js";
 export * from "./rules.js";
 export type { WadingThere } from "./there.js";
 export * from "./wading.js";

@@ -17,6 +17,14 @@ export function askAll(questions: readonly Question[], seen: Seen): readonly Ask
 
 /** The most whole drifts that the remedies of one check may take; what is not tried is not offered. */
 export const mostTrialDrifts = 40;
+/** The most rigs that they may settle: more than there are alterations of one rig. */
+export const mostTrialRigs = 150;
+
+export interface Remedies {
+  readonly of: (one: Asked) => Remedy;
+  /** The rigs that were tried so far. */
+  readonly tried: readonly Seen[];
+}
 
 /** An alteration with its answers, each computed once: undefined where it would take a drift too many. */
 interface Trial {
@@ -25,12 +33,13 @@ interface Trial {
 }
 
 /** Finds remedies for a rig of which everything has been asked. */
-export function remedies(at: Seen, asked: readonly Asked[]): (one: Asked) => Remedy {
-  const trialsOf = trials(at);
+export function remedies(at: Seen, asked: readonly Asked[]): Remedies {
+  const tried: Seen[] = [];
+  const trialsOf = trials(at, tried);
   const others = [...asked].sort(
     (a, b) => Number(a.question.drifts ?? false) - Number(b.question.drifts ?? false),
   );
-  return ({ question, reading }) => {
+  const of: Remedies["of"] = ({ question, reading }) => {
     const all = question.levers
       .flatMap((lever) => trialsOf(lever))
       .sort((a, b) => a.alteration.steps - b.alteration.steps);
@@ -46,6 +55,7 @@ export function remedies(at: Seen, asked: readonly Asked[]): (one: Asked) => Rem
     }
     return { kind: "none", tried: all.length };
   };
+  return { of, tried };
 }
 
 /** The fewest steps after which the question finds nothing; where none does, the one that lowers it most. */
@@ -81,8 +91,8 @@ function isWorse(others: readonly Asked[], own: Question, trial: Trial, limit: n
   });
 }
 
-/** The trials of each lever, made once; they share what drifts there are. */
-function trials(at: Seen): (lever: Lever) => readonly Trial[] {
+/** The trials of each lever, made once; they share what rigs and drifts there are. */
+function trials(at: Seen, tried: Seen[]): (lever: Lever) => readonly Trial[] {
   const made = new Map<Lever, readonly Trial[]>();
   let drifts = 0;
   const trialOf = (alteration: Alteration): Trial => {
@@ -92,12 +102,16 @@ function trials(at: Seen): (lever: Lever) => readonly Trial[] {
     const answer = (question: Question): Reading | null | undefined => {
       const known = answers.get(question);
       if (known !== undefined) return known;
+      if (seen === undefined && tried.length >= mostTrialRigs) return undefined;
       if (question.drifts && !drifted) {
         if (drifts >= mostTrialDrifts) return undefined;
         drifts++;
         drifted = true;
       }
-      seen ??= look(alteration.pieces, alteration.stop);
+      if (seen === undefined) {
+        seen = look(alteration.pieces, alteration.stop);
+        tried.push(seen);
+      }
       const found = question.ask(seen);
       answers.set(question, found);
       return found;

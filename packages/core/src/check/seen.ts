@@ -15,6 +15,8 @@ export interface Seen {
   readonly rig: Rig;
   readonly settled: Settled;
   readonly judged: () => Judgement;
+  /** Whether somebody has asked for its drift. */
+  readonly drifted: () => boolean;
   readonly runLength: number;
   readonly excessScale: number;
   readonly leastMargin: number;
@@ -41,6 +43,7 @@ export function look(pieces: Pieces, stop: CheckStop): Seen {
       judgement ??= judge({ stop, window, runLength, excessScale, ...held }, pieces);
       return judgement;
     },
+    drifted: () => judgement !== undefined,
     runLength,
     excessScale,
     leastMargin,

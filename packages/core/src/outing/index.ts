@@ -15,5 +15,5 @@ export {
 } from "./flow-stop.js";
 export * from "./gauge.js";
 export * from "./takes.js";
-export { mostFurtherTakes } from "./takes-odds.js";
+export { mostFurtherTakes, mostOddsRead } from "./takes-odds.js";
 export type * from "./takes-types.js";

@@ -6,6 +6,8 @@ import type { Effort, MoreTakes, TakesVerdict, WeighedTakes } from "./takes-type
 
 /** The most further takes that are looked for. */
 export const mostFurtherTakes = 10_000;
+/** The most readings of a distribution that one verdict takes: its own, 27 in each of three searches for takes, 100 in each of three quantiles. */
+export const mostOddsRead: number = 1 + 3 * 27 + 3 * 100;
 
 /** Counted takes, and how much fishing stands behind them. */
 export interface Seen {
