@@ -7,9 +7,11 @@ import {
   type Footing,
   feet,
   feetPerSecond,
+  hazardRating,
   heat,
   heatCriteria,
   judgeRules,
+  juvenileCapture,
   karvonenObserved,
   karvonenProduct,
   kilograms,
@@ -17,10 +19,12 @@ import {
   metresPerSecond,
   millimetres,
   reactionDistance,
+  squareFeetPerSecond,
   streamgagersTen,
   tippetDiameter,
   turbidityFactor,
   type WadingLevel,
+  type WadingVerdict,
   wade,
   waterColumn,
 } from "@plumbdrift/core";
@@ -53,11 +57,16 @@ const rank: Readonly<Record<WadingLevel, number>> = { silent: 0, under: 1, doubt
 /** A person of so many m kg. */
 const person = (heightMass: number) => ({ height: metres(1.5), mass: kilograms(heightMass / 1.5) });
 
-function levelOf(i: Inputs, source: string): number {
-  const given = { depth: metres(number(i, "depth")), speed: metresPerSecond(number(i, "speed")) };
-  const { verdicts } = wade({ ...given, wader: person(number(i, "heightMass")) });
-  return rank[verdicts.find((one) => one.source === source)?.level ?? "silent"];
+const thereOf = (i: Inputs) => ({
+  depth: metres(number(i, "depth")),
+  speed: metresPerSecond(number(i, "speed")),
+});
+
+function verdictOf(i: Inputs, source: string): WadingVerdict | undefined {
+  const { verdicts } = wade({ ...thereOf(i), wader: person(number(i, "heightMass")) });
+  return verdicts.find((one) => one.source === source);
 }
+const levelOf = (i: Inputs, source: string): number => rank[verdictOf(i, source)?.level ?? "silent"];
 
 export const checkEvaluations = {
   "rule of ten, m2/s": (): number => streamgagersTen,
@@ -79,8 +88,15 @@ export const checkEvaluations = {
     );
   },
   "hazard level, 1 low to 3 most": (i: Inputs): number => levelOf(i, "Cox2010"),
-  "wading level, 1 to 3": (i: Inputs): number =>
-    rank[wade({ depth: metres(number(i, "depth")), speed: metresPerSecond(number(i, "speed")) }).level],
+  "flood class, mildest 1": (i: Inputs): number => {
+    const { class: said = "" } = verdictOf({ heightMass: 130, ...i }, text(i, "source")) ?? {};
+    return Number(/\d/.exec(said)?.[0]);
+  },
+  "level in a flood, 0 silent or 3 beyond": (i: Inputs): number => levelOf(i, text(i, "source")),
+  "hazard rating": (i: Inputs): number => hazardRating({ ...thereOf(i), debris: number(i, "debris") }),
+  "ft2/s in m2/s": (i: Inputs): number => squareFeetPerSecond(number(i, "value")),
+  "ft/s in m/s": (i: Inputs): number => feetPerSecond(number(i, "value")),
+  "wading level, 1 to 3": (i: Inputs): number => rank[wade(thereOf(i)).level],
   "criterion, C": (i: Inputs): number => {
     const found = heatCriteria.find(
       ({ source, what }) => source === text(i, "source") && what.startsWith(text(i, "what")),
@@ -99,6 +115,8 @@ export const checkEvaluations = {
       distance: metres(number(i, "share") * reactionDistance(preyLength, fishLength)),
     });
   },
+  "capture by juveniles": (i: Inputs): number =>
+    juvenileCapture(metresPerSecond(number(i, "speed"))).probability,
   "turbidity factor": (i: Inputs): number => turbidityFactor(number(i, "turbidity")),
   "severity, 0 none to 4 stop": (i: Inputs): number => gravest(i),
   "rules that allow so many flies, none stated": (i: Inputs): number =>

@@ -27,13 +27,4 @@ export const notApplicable: Readonly<Record<string, string>> = {
   "D-59": "qualitative: the cross-flow principle over-predicts the pull on some cables",
   "K-09": "a claim about one towed cable at sea; its data were not printed where it was read",
   "K-10": "the worked cables of the report were not found",
-  "F-06":
-    "capture by juvenile coho and steelhead in a flume: the core's fit is for other fish, and it says nothing of them",
-  "F-12":
-    "Chinook juveniles, in bands of feeling good or bad: the heat of the core is for trout, by criteria with one limit each",
-  "S-07":
-    "hazard classes of flooded streets, vehicles and buildings: the four limits for people in water stand side by side instead",
-  "S-08": "danger levels below dams, for people and buildings together: as S-07",
-  "S-09": "damage to buildings",
-  "S-10": "a rating of flooded streets with a term for debris: as S-07",
 };

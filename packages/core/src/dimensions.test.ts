@@ -108,6 +108,7 @@ const reasons: Readonly<Record<string, readonly (keyof typeof core)[]>> = {
   "a fit that is not homogeneous: millimetres of prey, centimetres of fish": [
     "reactionDistance",
     "captureSuccess",
+    "juvenileCapture",
   ],
   "a fit in turbidity units": ["turbidityFactor"],
   "fits in metres, kilograms and seconds, and what is read off them": [
@@ -115,6 +116,8 @@ const reasons: Readonly<Record<string, readonly (keyof typeof core)[]>> = {
     "abtProduct",
     "karvonenProduct",
     "coxBands",
+    "hazardRating",
+    "floodVerdicts",
     "wade",
     "heat",
   ],

@@ -80,6 +80,28 @@ const region: SourceCases = {
   ],
 };
 
+/** Whole degrees Fahrenheit, to the last digit of what they are in Celsius. */
+const salmon: readonly (readonly [id: string, what: string, printed: string])[] = [
+  ["best.from", "best for juvenile Chinook, from", "10.0"],
+  ["best.to", "best for juvenile Chinook, up to", "15.6"],
+  ["adverse.from", "adverse to juvenile Chinook, rising", "16.1"],
+  ["adverse.to", "adverse to juvenile Chinook, rising fast", "20.0"],
+  ["lethal", "lethal to juvenile Chinook", "25.0"],
+];
+
+const chinook: SourceCases = {
+  source: "Agency review kept by San Joaquin County",
+  locator: "page 323: juvenile Chinook 50 to 60 °F, 61 to 68 °F, above 77 °F",
+  kind: "published",
+  seen: "read",
+  cases: salmon.map(([id, what, printed]) => ({
+    id: `F-12.${id}`,
+    evaluates: "criterion, C",
+    inputs: { source: "SanJoaquin2005", what },
+    printed,
+  })),
+};
+
 const trade: SourceCases = {
   source: "Common practice, no source",
   locator: "-",
@@ -101,4 +123,4 @@ const trade: SourceCases = {
   ],
 };
 
-export const temperatureSources: readonly SourceCases[] = [state, growth, region, trade];
+export const temperatureSources: readonly SourceCases[] = [state, growth, region, chinook, trade];

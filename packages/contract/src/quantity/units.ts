@@ -40,6 +40,7 @@ import {
   type Seconds,
   type SquareMetres,
   seconds,
+  squareFeetPerSecond,
   squareMetres,
   type UnitDischarge,
   unitDischarge,
@@ -96,7 +97,7 @@ export const dimensions: Dimensions = {
     "L/s": (value) => cubicMetresPerSecond(value / 1000),
     "ft3/s": cubicFeetPerSecond,
   },
-  unitDischarge: { "m2/s": unitDischarge, "ft2/s": (value) => unitDischarge(value * foot ** 2) },
+  unitDischarge: { "m2/s": unitDischarge, "ft2/s": squareFeetPerSecond },
   stress: { Pa: pascals, "lbf/ft2": (value) => pascals((value * poundForce) / foot ** 2) },
   // a horsepower is 550 foot-pounds of force a second
   power: { W: watts, hp: (value) => watts(value * 550 * foot * poundForce) },

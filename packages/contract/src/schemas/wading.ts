@@ -33,6 +33,9 @@ const VerdictSchema = strict<WireVerdict>({
     .enum(["depth-times-speed", "depth", "speed", "height-and-mass"])
     .openapi({ description: "What the level rests on." }),
   limit: quantity("unitDischarge", "Depth times speed at which this source draws its line.", "m2/s"),
+  class: z.string().optional().openapi({
+    description: "Of a classification of floods (streets, houses, below dams): its class. Only warns.",
+  }),
 }).openapi("WadingVerdict", { description: "What one source says." });
 
 type Said = Omit<Wading, "grounds">;

@@ -3,7 +3,16 @@
 import { type Observation, waterColumn } from "../column/index.js";
 import type { Pieces } from "../setup/index.js";
 import { type DryStyle, nymphName, tippetDiameter } from "../tackle/index.js";
-import { celsius, grams, metres, metresPerSecond, millimetres, newtons, perSecond } from "../units/index.js";
+import {
+  celsius,
+  grams,
+  kilograms,
+  metres,
+  metresPerSecond,
+  millimetres,
+  newtons,
+  perSecond,
+} from "../units/index.js";
 import type { CheckStop, FindingCode } from "./finding.js";
 import type { Rules } from "./rules.js";
 
@@ -126,7 +135,7 @@ export const findingExamples: Readonly<Record<FindingCode, FindingExample>> = {
   "drag-before-settled": at({ slack: metres(0.1), laneDifference: metresPerSecond(0.2) }),
   "drag-before-end": at({ slack: metres(0.6), laneDifference: metresPerSecond(0.1) }),
   "wading-beyond-limit": over({ surfaceSpeed: metresPerSecond(1.4) }),
-  "wading-near-limit": over({ surfaceSpeed: metresPerSecond(0.95) }),
+  "wading-near-limit": at({ wader: { height: metres(1.75), mass: kilograms(75) }, footing: "normal" }),
   "water-too-warm": over({ temperature: celsius(20.5) }),
   "water-nearly-too-warm": over({ temperature: celsius(18.5) }),
   "water-warm": over({ temperature: celsius(16.5) }),

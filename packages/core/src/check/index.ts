@@ -1,6 +1,7 @@
 /** check: findings on a rig that someone has on, rules, wading and heat. */
 export * from "./check.js";
 export * from "./finding.js";
+export * from "./flood-classes.js";
 export * from "./heat.js";
 export * from "./messages.js";
 export { mostTrialDrifts, mostTrialRigs } from "./remedy.js";

@@ -62,7 +62,10 @@ export function wadingFindings(stop: CheckStop, { stop: here, route }: WadingThe
         ],
         parameters: [
           { name: "where", value: where },
-          { name: "sources", value: against.map(({ source }) => sourceWords[source]).join(", ") },
+          {
+            name: "sources",
+            value: against.map(({ source }) => sourceWords[source] ?? source.replace(/\d/, " $&")).join(", "),
+          },
         ],
         remedy: { kind: "fish", act: "stand", to: null, stop: { ...stop, wades: false }, effect: gone },
       },
@@ -112,10 +115,9 @@ const heatCodes: Readonly<Partial<Record<HeatAdvice, Coded>>> = {
   quick: { code: "water-warm", severity: "note" },
 };
 
+/** As people call it; else its key. */
 const sourceWords: Readonly<Record<string, string>> = {
-  Abt1989: "Abt 1989",
   Karvonen2000: "RESCDAM 2000",
-  Cox2010: "Cox 2010",
   LaneFay1997: "the rule of ten",
 };
 

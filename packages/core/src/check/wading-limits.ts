@@ -2,14 +2,13 @@
 
 import { exp } from "../elementary/index.js";
 import {
-  feet,
-  feetPerSecond,
   type Kilograms,
   type Metres,
   type MetresPerSecond,
   metres,
   metresPerSecond,
   requireWithin,
+  squareFeetPerSecond,
   type UnitDischarge,
   unitDischarge,
 } from "../units/index.js";
@@ -94,4 +93,4 @@ export function coxBands(heightMass: number): Bands {
 
 /** Depth in feet times speed in feet a second at which a streamgager never tries to wade: 10, that is 0.929 m²/s. [LaneFay1997]
  *  It lies above the [Cox2010] limit for most people: below it, it says nothing. */
-export const streamgagersTen: UnitDischarge = unitDischarge(10 * feet(1) * feetPerSecond(1));
+export const streamgagersTen: UnitDischarge = squareFeetPerSecond(10);

@@ -63,12 +63,15 @@ describe("what is true wherever someone stands", () => {
     }
   });
 
-  test("the rule of ten never permits anything", () => {
+  test("the rule of ten and the classes of floods never permit anything", () => {
     fc.assert(
       fc.property(anyDepth, anySpeed, anyWader, (d, v, wader) => {
         const { level, verdicts } = at(d, v, wader === null ? {} : { wader });
-        const ten = verdicts.find(({ source }) => source === "LaneFay1997");
-        expect(["silent", "beyond"]).toContain(ten?.level);
+        for (const warns of ["LaneFay1997", "AIDR2017", "FOWG2002", "Defra2006"]) {
+          const said = verdicts.find(({ source }) => source === warns);
+          expect(["silent", "beyond"]).toContain(said?.level);
+          if (said?.level === "beyond") expect(level).toBe("beyond");
+        }
         expect(level).not.toBe("silent");
       }),
       seed,
@@ -95,6 +98,9 @@ describe("where the sources disagree", () => {
       ["Karvonen2000", "beyond"],
       ["Cox2010", "under"],
       ["LaneFay1997", "silent"],
+      ["AIDR2017", "silent"],
+      ["FOWG2002", "silent"],
+      ["Defra2006", "silent"],
     ]);
     expect(level).toBe("beyond");
   });
@@ -122,10 +128,34 @@ describe("ceilings of their own", () => {
   });
 });
 
+describe("classes of floods", () => {
+  const child = { height: metres(1.3), mass: kilograms(30) };
+  test.each([
+    // quicker than 2 m/s is H5, whatever the depth: no class for people has more
+    [0.2, 2.1, adult, "AIDR2017", "beyond", "speed", 0.6],
+    [0.6, 0.1, adult, "AIDR2017", "silent", "depth-times-speed", 0.6],
+    [0.6, 0.1, child, "AIDR2017", "beyond", "depth", 0.6],
+    [2.1, 0.1, adult, "FOWG2002", "beyond", "depth", 2],
+    [1.9, 0.1, adult, "FOWG2002", "silent", "depth-times-speed", 2],
+    // d (v + 0.5) = 1.25 at v = 2 in half a metre, a product of 1; a limit is already of the class above
+    [0.5, 2, adult, "Defra2006", "beyond", "depth-times-speed", 1],
+    [0.5, 1.9, adult, "Defra2006", "silent", "depth-times-speed", 1],
+    [0.5, 1, child, "Defra2006", "beyond", "depth-times-speed", 0.5],
+    [2.6, 0, adult, "Defra2006", "beyond", "depth", 0],
+  ] as const)(
+    "%s m at %s m/s, %o: %s is %s by %s, line at %s",
+    (d, v, wader, source, level, rests, limit) => {
+      const said = at(d, v, { wader }).verdicts.find((one) => one.source === source);
+      expect(said).toMatchObject({ level, rests });
+      expect(said?.limit).toBeCloseTo(limit, 9);
+    },
+  );
+});
+
 test("what was not said is listed", () => {
   expect(at(0.5, 0.5).unknown).toEqual(["wader", "footing"]);
   expect(at(0.5, 0.5, { wader: adult, footing: "good" }).unknown).toEqual([]);
-  expect(at(0.5, 0.5).grounds.assumptions).toHaveLength(2);
+  expect(at(0.5, 0.5).grounds.assumptions.map(({ name }) => name)).toEqual(["debris", "wader", "footing"]);
 });
 
 test.each([

@@ -1,6 +1,6 @@
 /** What published limits say of standing in water of a depth and a speed: side by side, headed by the most cautious. */
 
-import { type Assumption, type Grounds, joinGrounds, type SourceKey } from "../sources/index.js";
+import type { Assumption, Grounds, SourceKey } from "../sources/index.js";
 import {
   type Metres,
   type MetresPerSecond,
@@ -8,6 +8,7 @@ import {
   type UnitDischarge,
   unitDischarge,
 } from "../units/index.js";
+import { floodVerdicts } from "./flood-classes.js";
 import {
   abtProduct,
   coxBands,
@@ -40,8 +41,10 @@ export interface WadingVerdict {
   readonly level: WadingLevel;
   /** What the level rests on. */
   readonly rests: "depth-times-speed" | "depth" | "speed" | "height-and-mass";
-  /** Depth times speed at which the source draws its line; 0 for a person whom it keeps out of all moving water. */
+  /** Depth times speed at which the source draws its line; 0 for a person whom it keeps out of all moving water, or where depth alone does. */
   readonly limit: UnitDischarge;
+  /** Of a classification of floods: its class, and for whom it is not. */
+  readonly class?: string;
 }
 
 export interface Wading {
@@ -64,38 +67,40 @@ export const wadingCautions: readonly string[] = [
   "Wear a belt, carry a staff, go in company, and know where you get out downstream before you step in.",
   "Leave when the water rises, colours or carries wood; below a dam it can rise within minutes.",
   "Cold water takes breath and strength at once, also in summer: stop while you are warm.",
+  "Classes of floods are for streets, houses and land below dams: they only warn.",
   "Local warnings, closures and those licensed to guide here come first.",
 ];
 
 /** Most cautious first. */
 const order: readonly WadingLevel[] = ["beyond", "doubtful", "under", "silent"];
 
-/** Holds depth times speed, depth and speed against four published limits; the answer is the most cautious of them.
+/** Holds depth times speed, depth and speed against four published limits and three classifications of floods; the answer is the most
+ *  cautious of them.
  *  Depth 0 to 50 m, speed 0 to 20 m/s. Throws QuantityError outside, and for a wader whom the limits do not cover.
- *  [Abt1989] [Karvonen2000] [Cox2010] [LaneFay1997] */
+ *  [Abt1989] [Karvonen2000] [Cox2010] [LaneFay1997] [AIDR2017] [FOWG2002] [Defra2006] */
 export function wade(given: Wade): Wading {
   const { depth, speed, wader, footing } = given;
   requireWithin("depth of the wade", depth, 0, 50, "m");
   requireWithin("speed of the water at the wade", speed, 0, 20, "m/s");
   const product = depth * speed;
-  const verdicts = [
-    ...(wader === undefined ? [] : [abt(product, wader)]),
+  const heightMass = wader === undefined ? Number.POSITIVE_INFINITY : heightTimesMass(wader);
+  const verdicts: readonly WadingVerdict[] = [
+    ...(wader === undefined ? [] : [warning("Abt1989", product, abtProduct(wader))]),
     karvonen(product, wader, footing ?? "poor"),
-    cox(given),
-    ten(product),
+    cox(given, heightMass),
+    warning("LaneFay1997", product, streamgagersTen),
+    ...floodVerdicts(given, heightMass),
   ];
+  const unknown = (["wader", "footing"] as const).filter((name) => given[name] === undefined);
   const limits = verdicts.map(({ limit }) => limit);
   return {
     level: mostCautious(verdicts.map(({ level }) => level)),
     product: unitDischarge(product),
     verdicts,
     limits: { least: unitDischarge(Math.min(...limits)), greatest: unitDischarge(Math.max(...limits)) },
-    unknown: [
-      ...(wader === undefined ? (["wader"] as const) : []),
-      ...(footing === undefined ? (["footing"] as const) : []),
-    ],
+    unknown,
     cautions: wadingCautions,
-    grounds: groundsOf(given, verdicts),
+    grounds: groundsOf(unknown, verdicts),
   };
 }
 
@@ -105,9 +110,9 @@ export function mostCautious(levels: readonly WadingLevel[]): WadingLevel {
   return order.find((level) => levels.includes(level)) ?? "silent";
 }
 
-function abt(product: number, wader: Wader): WadingVerdict {
-  const limit = abtProduct(wader);
-  return { source: "Abt1989", level: product >= limit ? "beyond" : "silent", rests: byProduct, limit };
+/** Of a source that only says when not to. */
+function warning(source: SourceKey, product: number, limit: UnitDischarge): WadingVerdict {
+  return { source, level: product >= limit ? "beyond" : "silent", rests: "depth-times-speed", limit };
 }
 
 function karvonen(product: number, wader: Wader | undefined, footing: Footing): WadingVerdict {
@@ -116,11 +121,11 @@ function karvonen(product: number, wader: Wader | undefined, footing: Footing): 
   const poor = wader === undefined ? least : Math.min(least, karvonenProduct(wader, "poor"));
   const below = wader === undefined ? "silent" : "under";
   const level = product >= limit ? "beyond" : product >= poor ? "doubtful" : below;
-  return { source: "Karvonen2000", level, rests: byProduct, limit };
+  return { source: "Karvonen2000", level, rests: "depth-times-speed", limit };
 }
 
-function cox({ depth, speed, wader }: Wade): WadingVerdict {
-  const bands = coxBands(wader === undefined ? Number.POSITIVE_INFINITY : heightTimesMass(wader));
+function cox({ depth, speed }: Wade, heightMass: number): WadingVerdict {
+  const bands = coxBands(heightMass);
   const limit = bands.some;
   const says = (level: WadingLevel, rests: WadingVerdict["rests"]): WadingVerdict => ({
     source: "Cox2010",
@@ -131,26 +136,19 @@ function cox({ depth, speed, wader }: Wade): WadingVerdict {
   if (limit === 0) return says("beyond", "height-and-mass");
   if (depth > bands.deepest) return says("beyond", "depth");
   if (speed > bands.quickest) return says("beyond", "speed");
-  if (depth * speed > limit) return says("beyond", byProduct);
-  return says(depth * speed > bands.low ? "doubtful" : "under", byProduct);
+  if (depth * speed > limit) return says("beyond", "depth-times-speed");
+  return says(depth * speed > bands.low ? "doubtful" : "under", "depth-times-speed");
 }
 
-function ten(product: number): WadingVerdict {
-  const level = product >= streamgagersTen ? "beyond" : "silent";
-  return { source: "LaneFay1997", level, rests: byProduct, limit: streamgagersTen };
-}
-
-const byProduct = "depth-times-speed";
-
-function groundsOf({ wader, footing }: Wade, verdicts: readonly WadingVerdict[]): Grounds {
-  const taken: Assumption[] = [];
-  if (wader === undefined) {
-    taken.push({ name: "wader", value: "an adult: height times mass above 50 m kg", basis: "assumption" });
-  }
-  if (footing === undefined) taken.push({ name: "footing", value: "poor", basis: "assumption" });
-  return joinGrounds({
+function groundsOf(unknown: Wading["unknown"], verdicts: readonly WadingVerdict[]): Grounds {
+  return {
     relations: verdicts.map(({ source }) => source),
-    assumptions: taken,
+    assumptions: [
+      { name: "debris", value: "none (DF = 0)", basis: "assumption" },
+      ...unknown.map((name): Assumption => ({ name, value: taken[name], basis: "assumption" })),
+    ],
     caveats: [],
-  });
+  };
 }
+
+const taken = { wader: "an adult: height times mass above 50 m kg", footing: "poor" } as const;

@@ -12,6 +12,7 @@ export interface Source {
 
 export type SourceKey =
   | "Abt1989"
+  | "AIDR2017"
   | "ArcementSchneider1989"
   | "ASCE1963"
   | "Bathurst1985"
@@ -24,9 +25,11 @@ export type SourceKey =
   | "CommonPractice"
   | "Cowan1956"
   | "Cox2010"
+  | "Defra2006"
   | "DLMF"
   | "EPA2003"
   | "Ferguson2007"
+  | "FOWG2002"
   | "FritschCarlson1980"
   | "GregoryNorthcote1993"
   | "Griffiths1981"
@@ -52,10 +55,12 @@ export type SourceKey =
   | "NezuNakagawa1993"
   | "NezuRodi1986"
   | "OurAssumption"
+  | "Piccolo2008"
   | "Pode1951"
   | "Rantz1982"
   | "RickenmannRecking2011"
   | "RosenfeldTaylor2009"
+  | "SanJoaquin2005"
   | "Schlichting1979"
   | "Strickler1923"
   | "Subramanya2008"
@@ -85,6 +90,12 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "Human stability in a high flood hazard zone, Water Resour. Bull. 25(4):881-890",
     "from-memory",
   ),
+  AIDR2017: record(
+    "Australian Institute for Disaster Resilience",
+    2017,
+    "Flood hazard, guideline 7-3",
+    "from-memory",
+  ),
   ArcementSchneider1989: record(
     "Arcement, G. J.; Schneider, V. R.",
     1989,
@@ -94,7 +105,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   ASCE1963: record(
     "ASCE Task Force on Friction Factors in Open Channels",
     1963,
-    "Friction factors in open channels, J. Hydraul. Div. 89(HY2):97-143 (Colebrook's law with 4 R for the diameter)",
+    "Friction factors in open channels, J. Hydraul. Div. 89(HY2):97-143",
     "from-memory",
   ),
   Bathurst1985: record(
@@ -144,15 +155,16 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   Cox2010: record(
     "Cox, R. J.; Shand, T. D.; Blacka, M. J.",
     2010,
-    "Appropriate safety criteria for people, Australian Rainfall and Runoff revision project 10, P10/S1/006",
+    "Appropriate safety criteria for people, Australian Rainfall and Runoff P10/S1/006",
     "from-memory",
   ),
-  DLMF: record(
-    "NIST",
-    2010,
-    "Digital Library of Mathematical Functions, sec. 8.17 incomplete beta functions",
+  Defra2006: record(
+    "Defra; Environment Agency",
+    2006,
+    "Flood risks to people, FD2320 and FD2321",
     "from-memory",
   ),
+  DLMF: record("NIST", 2010, "Digital Library of Mathematical Functions, sec. 8.17", "from-memory"),
   EPA2003: record(
     "US Environmental Protection Agency, Region 10",
     2003,
@@ -165,6 +177,12 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "Flow resistance equations for gravel- and boulder-bed streams, Water Resour. Res. 43:W05427",
     "second-hand",
   ),
+  FOWG2002: record(
+    "Swiss Federal Office for Water and Geology",
+    2002,
+    "Danger levels of flood waves, on a trade page",
+    "second-hand",
+  ),
   FritschCarlson1980: record(
     "Fritsch, F. N.; Carlson, R. E.",
     1980,
@@ -174,7 +192,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   GregoryNorthcote1993: record(
     "Gregory, R. S.; Northcote, T. G.",
     1993,
-    "Surface, planktonic and benthic foraging by juvenile chinook in turbid laboratory conditions, Can. J. Fish. Aquat. Sci. 50:233-240, as evaluated by Hayes et al. 2016",
+    "Can. J. Fish. Aquat. Sci. 50:233-240, as evaluated by Hayes et al. 2016",
     "second-hand",
   ),
   Griffiths1981: record(
@@ -222,16 +240,11 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "JCGM 100 Guide to the expression of uncertainty in measurement, 4.2",
     "from-memory",
   ),
-  Jeffreys1946: record(
-    "Jeffreys, H.",
-    1946,
-    "An invariant form for the prior probability in estimation problems, Proc. R. Soc. A 186:453-461",
-    "from-memory",
-  ),
+  Jeffreys1946: record("Jeffreys, H.", 1946, "Proc. R. Soc. A 186:453-461", "from-memory"),
   Karvonen2000: record(
     "Karvonen, R. A.; Hepojoki, A.; Huhta, H.-K.; Louhio, A.",
     2000,
-    "The use of physical models in dam-break analysis, RESCDAM final report, Helsinki University of Technology",
+    "The use of physical models in dam-break analysis, RESCDAM final report",
     "from-memory",
   ),
   Katul2002: record(
@@ -246,16 +259,11 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "Laws of turbulent flow in open channels, J. Res. Natl. Bur. Stand. 21:707-741",
     "second-hand",
   ),
-  Lamb1932: record(
-    "Lamb, H.",
-    1932,
-    "Hydrodynamics, added mass of a sphere and of a circular cylinder, art. 68 and 92",
-    "from-memory",
-  ),
+  Lamb1932: record("Lamb, H.", 1932, "Hydrodynamics, art. 68 and 92", "from-memory"),
   LaneFay1997: record(
     "Lane, S. L.; Fay, R. G.",
     1997,
-    "Safety in field activities, USGS National Field Manual, Techniques of Water-Resources Investigations 9-A9",
+    "Safety in field activities, USGS National Field Manual 9-A9",
     "second-hand",
   ),
   LeopoldMaddock1953: record(
@@ -283,17 +291,18 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "second-hand",
   ),
   NezuNakagawa1993: record("Nezu, I.; Nakagawa, H.", 1993, "Turbulence in Open-Channel Flows", "from-memory"),
-  NezuRodi1986: record(
-    "Nezu, I.; Rodi, W.",
-    1986,
-    "Open-channel flow measurements with a laser Doppler anemometer, J. Hydraul. Eng. 112(5):335-355",
-    "second-hand",
-  ),
+  NezuRodi1986: record("Nezu, I.; Rodi, W.", 1986, "J. Hydraul. Eng. 112(5):335-355", "second-hand"),
   OurAssumption: record(
     "-",
     null,
-    "Our own assumption: no published relation stands behind the value; the caller can set it",
+    "No published relation stands behind the value; the caller can set it",
     "assumption",
+  ),
+  Piccolo2008: record(
+    "Piccolo, J. J.; Hughes, N. F.; Bryant, M. D.",
+    2008,
+    "Can. J. Fish. Aquat. Sci. 65:266-275, as quoted in public code",
+    "second-hand",
   ),
   Pode1951: record(
     "Pode, L.",
@@ -310,21 +319,17 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   RickenmannRecking2011: record(
     "Rickenmann, D.; Recking, A.",
     2011,
-    "Evaluation of flow resistance in gravel-bed rivers through a large field data set, Water Resour. Res. 47:W07538",
+    "Water Resour. Res. 47:W07538",
     "second-hand",
   ),
   RosenfeldTaylor2009: record(
     "Rosenfeld, J. S.; Taylor, J.",
     2009,
-    "Prey abundance, channel structure and the allometry of growth rate potential for juvenile trout, Fish. Manag. Ecol. 16:202-218, as quoted in public code",
+    "Fish. Manag. Ecol. 16:202-218, as quoted in public code",
     "second-hand",
   ),
-  Schlichting1979: record(
-    "Schlichting, H.",
-    1979,
-    "Boundary-Layer Theory, 7th ed., ch. 24 free turbulent flows",
-    "from-memory",
-  ),
+  SanJoaquin2005: record("San Joaquin County", 2005, "Agency review, juvenile Chinook (undated)", "read"),
+  Schlichting1979: record("Schlichting, H.", 1979, "Boundary-Layer Theory, 7th ed., ch. 24", "from-memory"),
   Strickler1923: record(
     "Strickler, A.",
     1923,
@@ -340,7 +345,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   SuckerBrauer1975: record(
     "Sucker, D.; Brauer, H.",
     1975,
-    "Fluiddynamik bei querangestroemten Zylindern, Waerme- und Stoffuebertragung 8:149-158",
+    "Waerme- und Stoffuebertragung 8:149-158",
     "second-hand",
   ),
   Wentworth1922: record(
@@ -358,13 +363,13 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   Yang2004: record(
     "Yang, S.-Q.; Tan, S.-K.; Lim, S.-Y.",
     2004,
-    "Velocity distribution and dip-phenomenon in smooth uniform open channel flows, J. Hydraul. Eng. 130(12):1179-1186",
+    "J. Hydraul. Eng. 130(12):1179-1186",
     "from-memory",
   ),
   ZimmermannKennedy1978: record(
     "Zimmermann, C.; Kennedy, J. F.",
     1978,
-    "Transverse bed slope in curved alluvial streams, J. Hydraul. Div. ASCE 104(HY1):33-48 (power-law exponent m = kappa V/u*)",
+    "J. Hydraul. Div. ASCE 104(HY1):33-48",
     "from-memory",
   ),
 };

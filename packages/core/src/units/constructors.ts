@@ -51,6 +51,11 @@ export const cubicFeetPerSecond: Constructor<CubicMetresPerSecond> = scaled(
   "cubic feet per second",
   raise(0.3048, 3),
 );
+/** Square feet per second of flow over a width, 0.3048² m²/s exactly. @example squareFeetPerSecond(10) // => 0.9290304 */
+export const squareFeetPerSecond: Constructor<UnitDischarge> = scaled(
+  "square feet per second of flow",
+  raise(0.3048, 2),
+);
 /** m²/s. */
 export const unitDischarge: Constructor<UnitDischarge> = scaled("square metres per second of flow", 1);
 export const seconds: Constructor<Seconds> = scaled("seconds", 1);
