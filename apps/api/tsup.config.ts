@@ -11,8 +11,13 @@ import {
   undescribed,
 } from "./lean.js";
 
-/** Everything is bundled: what is deployed is one folder, with no node_modules beside it. */
-const bundled: Options = { format: "esm", target: "es2022", noExternal: [/./] };
+/** Everything is bundled but what a runtime brings: what is deployed is one folder, with no node_modules beside it. */
+const bundled: Options = {
+  format: "esm",
+  target: "es2022",
+  noExternal: [/^(?!cloudflare:)/],
+  external: [/^cloudflare:/],
+};
 
 /** A host is given one file, and the document beside it. */
 const oneFile: Options = {
@@ -36,12 +41,18 @@ const rapidoc = createRequire(import.meta.url).resolve("rapidoc/dist/rapidoc-min
 const config: ReturnType<typeof defineConfig> = defineConfig([
   {
     ...bundled,
-    entry: ["src/app.ts", "src/service/service.ts", "src/node.ts", "src/node/make-key.ts", "src/demo.ts"],
+    entry: ["app", "service/service", "node", "node/make-key", "deno", "bun", "demo"].map(
+      (name) => `src/${name}.ts`,
+    ),
     clean: true,
     onSuccess: async () => copyFileSync(rapidoc, "dist/rapidoc.js"),
     esbuildPlugins: [renderedOnce, oneLanguage],
   },
-  { ...oneFile, entry: ["src/hosts/lambda.ts", "src/hosts/sqs.ts", "src/hosts/fetch.ts"], minify: true },
+  {
+    ...oneFile,
+    entry: ["src/hosts/lambda.ts", "src/hosts/sqs.ts", "src/hosts/workerd-service.ts"],
+    minify: true,
+  },
   // a Worker's size is limited: terser leaves less, in ten times the time
   {
     ...oneFile,

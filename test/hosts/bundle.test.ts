@@ -17,15 +17,20 @@ test("a Worker's script is small", () => {
   expect(kilobytes("workerd.js")).toBeLessThanOrEqual(ceiling);
 });
 
-test("the scripts of the fetch hosts import nothing of Node", () => {
-  for (const name of ["workerd.js", "fetch.js"]) {
+test("keys and limits cost only the Worker that has them, and no more than 25 kB", () => {
+  expect(kilobytes("workerd-service.js")).toBeGreaterThan(kilobytes("workerd.js"));
+  expect(kilobytes("workerd-service.js")).toBeLessThanOrEqual(ceiling + 25);
+});
+
+test("the scripts of a Worker import nothing of Node", () => {
+  for (const name of ["workerd.js", "workerd-service.js"]) {
     expect(built(name)).not.toMatch(/(from\s*|import\s*\(?\s*|require\()["']node:/);
   }
 });
 
 test("the document stays apart from them", () => {
   expect(built("rendered.js")).toContain("openapi");
-  for (const name of ["workerd.js", "fetch.js", "lambda.js"]) {
+  for (const name of ["workerd.js", "workerd-service.js", "lambda.js"]) {
     expect(built(name)).toContain('import("./rendered.js")');
     expect(built(name)).not.toContain("Recommends dry-dropper setups");
   }

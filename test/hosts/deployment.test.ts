@@ -3,9 +3,10 @@
 import { existsSync } from "node:fs";
 import { resolve } from "node:path";
 import { pathToFileURL } from "node:url";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import runtimes from "../runtimes/package.json" with { type: "json" };
 import { deployed, template, wrangler } from "./deployment.js";
+import { lambda } from "./hosts.js";
 
 interface Resource {
   readonly Type: string;
@@ -41,7 +42,7 @@ describe("template.yaml", () => {
   const { Globals, Resources, Parameters, ...rest } = template() as {
     Globals: { Function: { CodeUri: string; Runtime: string } };
     Resources: Record<string, Resource>;
-    Parameters: Record<string, object>;
+    Parameters: Record<"ApiKeys" | "AllowAnonymous", { readonly Default: string }>;
   };
   const functions = Object.values(Resources).filter(({ Type }) => Type === "AWS::Serverless::Function");
   const consumer = Resources.Consumer!.Properties;
@@ -61,8 +62,22 @@ describe("template.yaml", () => {
     for (const { Properties } of functions) {
       const [file, name] = Properties.Handler.split(".");
       const built = resolve("../../apps/api/deploy", Globals.Function.CodeUri, `${file}.js`);
+      vi.stubEnv("ALLOW_ANONYMOUS", "1");
       expect(await import(pathToFileURL(built).href)).toHaveProperty(name, expect.any(Function));
+      vi.unstubAllEnvs();
     }
+  });
+
+  test("passes keys on, and lets nobody in without one unless it is told to", async () => {
+    expect(Resources.Api!.Properties.Environment.Variables).toEqual({
+      PLUMBDRIFT_API_KEYS: { Ref: "ApiKeys" },
+      ALLOW_ANONYMOUS: { Ref: "AllowAnonymous" },
+    });
+    const unset = {
+      PLUMBDRIFT_API_KEYS: Parameters.ApiKeys.Default,
+      ALLOW_ANONYMOUS: Parameters.AllowAnonymous.Default,
+    };
+    await expect(lambda(unset)).rejects.toThrow("set PLUMBDRIFT_API_KEYS, or ALLOW_ANONYMOUS=1");
   });
 
   test("refers to nothing that it does not hold", () => {

@@ -7,12 +7,14 @@ export interface Request {
   readonly method: string;
   readonly path: string;
   readonly headers: Readonly<Record<string, string>>;
-  readonly body?: string;
+  readonly body?: string | Uint8Array<ArrayBuffer>;
 }
 
 export interface Reply {
   readonly status: number;
   readonly headers: Readonly<Record<string, string | undefined>>;
+  /** Those of the host too. */
+  readonly all: Headers;
   readonly body: string;
 }
 
@@ -22,7 +24,7 @@ const compared = ["content-type", "etag", "cache-control", "allow", "accept-quer
 /** A reply from whatever a host gives. */
 export function replyOf(status: number, headers: Headers, body: string): Reply {
   const kept = compared.map((name) => [name, headers.get(name) ?? undefined] as const);
-  return { status, headers: Object.fromEntries(kept), body };
+  return { status, headers: Object.fromEntries(kept), all: headers, body };
 }
 
 const json = { "content-type": "application/json" };
@@ -30,7 +32,11 @@ const { path } = settleRig;
 const example = JSON.stringify(Object.values(settleRig.examples)[0]?.value);
 const contradicting = example.replace('"water":{', '"water":{"d84":{"value":1,"unit":"mm"},');
 
-const sent = (name: string, body: string, more: Partial<Request> = {}): Request => ({
+const sent = (
+  name: string,
+  body: string | Uint8Array<ArrayBuffer>,
+  more: Partial<Request> = {},
+): Request => ({
   name,
   method: "POST",
   path,
@@ -47,7 +53,15 @@ const computed = operations.flatMap(({ id, path, examples }) =>
   ),
 );
 
+/** The example with a byte in its last string that no UTF-8 has. */
+function spoilt(): Uint8Array<ArrayBuffer> {
+  const bytes = new TextEncoder().encode(example);
+  bytes[bytes.lastIndexOf(0x22) - 1] = 0xff;
+  return bytes;
+}
+
 const failures = [
+  sent("a body that is not UTF-8", spoilt()),
   sent("malformed JSON", '{"water": {"depth": }'),
   sent("a body that ends too soon", example.slice(0, -1)),
   sent("an empty body", ""),
@@ -65,6 +79,7 @@ const failures = [
 
 export const requests: readonly Request[] = [
   ...computed,
+  sent("a byte order mark", `\ufeff${example}`),
   sent("QUERY", example, { method: "QUERY" }),
   sent("an answer that is known", example, { headers: { ...json, "if-none-match": "*" } }),
   got("health", "/healthz"),

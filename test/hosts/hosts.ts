@@ -5,13 +5,19 @@ import { once } from "node:events";
 import { createServer } from "node:net";
 import { resolve } from "node:path";
 import { setTimeout as after } from "node:timers/promises";
+import { pathToFileURL } from "node:url";
 import { type Reply, type Request, replyOf } from "./exchange.js";
 import { events, type LambdaHandler, replyOfLambda } from "./lambda.js";
 
 export interface Host {
   readonly name: string;
-  readonly start: () => Promise<Running>;
+  readonly start: (env?: Variables) => Promise<Running>;
+  /** The command that serves it, where it is a process of its own. */
+  readonly command?: Command;
 }
+
+/** Variables of the service. */
+export type Variables = Readonly<Record<string, string>>;
 
 export interface Running {
   readonly ask: (request: Request) => Promise<Reply>;
@@ -25,37 +31,65 @@ const runtime = (name: string): string => resolve(`../runtimes/node_modules/.bin
 /** The command that serves the API from a port. */
 export type Command = (port: number) => readonly string[];
 
-export const commands: Readonly<Record<"node" | "nodeLts" | "workerd" | "deno" | "bun", Command>> = {
+export const commands: Readonly<
+  Record<"node" | "nodeLts" | "workerd" | "workerdService" | "deno" | "bun", Command>
+> = {
   node: () => [process.execPath, `${apps}dist/node.js`],
   nodeLts: () => [runtime("node"), `${apps}dist/node.js`],
-  workerd: (port) => [
-    runtime("workerd"),
-    "serve",
-    `${apps}deploy/workerd.capnp`,
-    `--socket-addr=http=127.0.0.1:${port}`,
-  ],
-  deno: (port) => [runtime("deno"), "serve", "--host=127.0.0.1", `--port=${port}`, `${apps}dist/fetch.js`],
-  bun: () => [runtime("bun"), `${apps}dist/fetch.js`],
+  workerd: (port) => worker("workerd", port),
+  workerdService: (port) => worker("workerd-service", port),
+  deno: () => [runtime("deno"), "run", "--allow-net", "--allow-env", `${apps}dist/deno.js`],
+  bun: () => [runtime("bun"), `${apps}dist/bun.js`],
 };
+
+function worker(config: string, port: number): readonly string[] {
+  const address = `--socket-addr=http=127.0.0.1:${port}`;
+  return [runtime("workerd"), "serve", `${apps}deploy/${config}.capnp`, address];
+}
+
+const served = (name: string, command: Command): Host => ({
+  name,
+  command,
+  start: (env) => serve(command, env),
+});
+
+const invoked = Object.entries(events).map(([name, event]) => ({
+  name: `Lambda, ${name}`,
+  start: async (env: Variables = { ALLOW_ANONYMOUS: "1" }): Promise<Running> => {
+    const handler = await lambda(env);
+    return { ask: async (request) => replyOfLambda(await handler(event(request))), stop: async () => {} };
+  },
+}));
 
 /** The first answers as the others have to. */
 export const hosts: readonly Host[] = [
-  { name: "Node, the one at hand", start: () => serve(commands.node) },
-  { name: "Node 24", start: () => serve(commands.nodeLts) },
-  { name: "workerd", start: () => serve(commands.workerd) },
-  { name: "Deno", start: () => serve(commands.deno) },
-  { name: "Bun", start: () => serve(commands.bun) },
-  ...Object.entries(events).map(([name, event]) => ({
-    name: `Lambda, ${name}`,
-    start: async (): Promise<Running> => {
-      const { handler }: { handler: LambdaHandler } = await import(`${apps}dist/lambda.js`);
-      return { ask: async (request) => replyOfLambda(await handler(event(request))), stop: async () => {} };
-    },
-  })),
+  served("Node, the one at hand", commands.node),
+  served("Node 24", commands.nodeLts),
+  served("workerd", commands.workerd),
+  served("Deno", commands.deno),
+  served("Bun", commands.bun),
+  ...invoked,
 ];
 
-async function serve(command: Command): Promise<Running> {
-  const { base, process: served } = await started(command);
+/** Those that have keys and limits: all, workerd by a script of its own. */
+export const services: readonly Host[] = hosts.map((host) =>
+  host.name === "workerd" ? served("workerd", commands.workerdService) : host,
+);
+
+/** The handler as a function has it that starts with these variables. */
+export async function lambda(env: Variables): Promise<LambdaHandler> {
+  const before = { ...process.env };
+  Object.assign(process.env, env);
+  try {
+    // a query makes it a module of its own
+    return (await import(`${pathToFileURL(`${apps}dist/lambda.js`)}?${crypto.randomUUID()}`)).handler;
+  } finally {
+    process.env = before;
+  }
+}
+
+async function serve(command: Command, env: Variables = {}): Promise<Running> {
+  const { base, process: served } = await started(command, env);
   return {
     ask: async ({ method, path, headers, body }) => {
       // not compressed, which weakens an ETag; a connection each: after a body too large Node's server closes the one it came by
@@ -73,13 +107,13 @@ export interface Started {
 }
 
 /** Starts a command and waits until it answers. */
-export async function started(command: Command): Promise<Started> {
+export async function started(command: Command, env: Variables = {}): Promise<Started> {
   const port = await freePort();
   const [program = "", ...args] = command(port);
   // a group of its own: some of the commands start the runtime as a child
   const child = spawn(program, args, {
     detached: true,
-    env: { ...process.env, PORT: String(port) },
+    env: { ...process.env, ...env, PORT: String(port) },
     stdio: ["ignore", "ignore", "pipe"],
   });
   let said = "";

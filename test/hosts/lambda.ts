@@ -22,7 +22,7 @@ const lists = (headers: Readonly<Record<string, string>>): Record<string, string
 
 /** A REST API or an HTTP API with payload format 1.0. */
 function gatewayV1(request: Request): APIGatewayProxyEvent {
-  const { method, path, body = null } = request;
+  const { method, path, body } = request;
   const headers = headersOf(request, domain);
   return {
     resource: "/{proxy+}",
@@ -48,9 +48,14 @@ function gatewayV1(request: Request): APIGatewayProxyEvent {
       resourcePath: "/{proxy+}",
       stage: "prod",
     },
-    body,
-    isBase64Encoded: false,
+    ...encoded(body ?? null),
   };
+}
+
+/** Text as it is; bytes in base 64, as a gateway passes on what it takes for no text. */
+function encoded<T>(body: T | Uint8Array): { readonly body: T | string; readonly isBase64Encoded: boolean } {
+  if (!(body instanceof Uint8Array)) return { body, isBase64Encoded: false };
+  return { body: Buffer.from(body).toString("base64"), isBase64Encoded: true };
 }
 
 /** An HTTP API with payload format 2.0, or a function URL. A body may come in base 64. */
@@ -86,8 +91,7 @@ function loadBalancer(request: Request): ALBEvent {
     path,
     queryStringParameters: {},
     headers: headersOf(request, "plumb-1234567890.eu-north-1.elb.amazonaws.com"),
-    body,
-    isBase64Encoded: false,
+    ...encoded(body),
   };
 }
 

@@ -12,8 +12,8 @@ const pins: Readonly<Record<string, string>> = {
 const entries: Readonly<Record<string, string>> = {
   "Node 24": "node.js",
   workerd: "workerd.js",
-  Deno: "fetch.js",
-  Bun: "fetch.js",
+  Deno: "deno.js",
+  Bun: "bun.js",
 };
 
 export function table(rows: readonly { name: string; alike: number }[], all: number): string {

@@ -5,16 +5,12 @@ import { createHttpServer } from "./node/server.js";
 import { stopper } from "./node/stop.js";
 import { turns } from "./node/turns.js";
 import { serveReferencePage } from "./reference-page.js";
-import { type Config, readConfig } from "./service/config.js";
+import type { Config } from "./service/config.js";
 import { createService } from "./service/service.js";
+import { processConfig, sayWhere, stopOnSignal } from "./service/start.js";
 import { serveTools } from "./tools.js";
 
-const reading = readConfig(process.env);
-if (!reading.ok) {
-  for (const mistake of reading.mistakes) console.error(mistake);
-  process.exit(1);
-}
-const { config } = reading;
+const config = processConfig();
 const telemetry = await tracing(config);
 const service = createService(config, {
   now: () => performance.timeOrigin + performance.now(),
@@ -34,18 +30,13 @@ server.on("error", (error) => {
 });
 server.listen(config.port, config.host, () => {
   const address = server.address();
-  const port = typeof address === "object" ? address?.port : config.port;
-  console.log(`Plumbdrift listens on http://${named(config.host)}:${port}`);
+  sayWhere(config, typeof address === "object" && address ? address.port : config.port);
 });
-
-for (const signal of ["SIGTERM", "SIGINT"] as const) {
-  process.once(signal, async () => {
-    const whole = await stop(config.stopSeconds);
-    await telemetry.flush();
-    if (!whole) console.error(`requests were still in flight after ${config.stopSeconds} s`);
-    process.exit(whole ? 0 : 1);
-  });
-}
+stopOnSignal(config, async (seconds) => {
+  const whole = await stop(seconds);
+  await telemetry.flush();
+  return whole;
+});
 
 /** Only who asks for traces loads what makes them. */
 async function tracing({
@@ -53,9 +44,4 @@ async function tracing({
 }: Config): ReturnType<typeof import("./node/telemetry.js")["tracing"]> {
   if (endpoint === undefined) return { around: [], flush: async () => {} };
   return (await import("./node/telemetry.js")).tracing();
-}
-
-function named(host: string): string {
-  if (/^(127\.0\.0\.1|::1|localhost)$/.test(host)) return "localhost";
-  return host.includes(":") ? `[${host}]` : host;
 }

@@ -32,8 +32,8 @@ export type Reading =
 
 type Value<S> = S extends Setting<infer T> ? T : never;
 
-/** Reads a configuration. An empty variable counts as unset. */
-export function readConfig(environment: Environment): Reading {
+/** Reads a configuration. An empty variable counts as unset. `exposed` says that other machines reach the host, whatever HOST is. */
+export function readConfig(environment: Environment, exposed = false): Reading {
   const mistakes = Object.keys(environment).flatMap(misspelt);
   const value = <N extends keyof Settings>(name: N): Value<Settings[N]> | undefined => {
     const given = environment[name];
@@ -46,7 +46,8 @@ export function readConfig(environment: Environment): Reading {
     return undefined;
   };
   const host = value("HOST") ?? "127.0.0.1";
-  const units = value("PLUMBDRIFT_RATE_UNITS") ?? (isLoopback(host) ? 0 : 20_000_000);
+  const open = exposed || !isLoopback(host);
+  const units = value("PLUMBDRIFT_RATE_UNITS") ?? (open ? 20_000_000 : 0);
   const seconds = value("PLUMBDRIFT_RATE_SECONDS") ?? 60;
   const origins = value("PLUMBDRIFT_CORS_ORIGINS") ?? ["*"];
   const keys = value("PLUMBDRIFT_API_KEYS") ?? [];
@@ -65,9 +66,10 @@ export function readConfig(environment: Environment): Reading {
     stopSeconds: value("PLUMBDRIFT_STOP_SECONDS") ?? 10,
     telemetry: value("OTEL_EXPORTER_OTLP_ENDPOINT"),
   };
-  if (mistakes.length === 0 && !isLoopback(host) && keys.length === 0 && !allowed) {
+  if (mistakes.length === 0 && open && keys.length === 0 && !allowed) {
+    const what = exposed ? "This host" : `HOST=${host}`;
     mistakes.push(
-      `HOST=${host} can be reached from other machines: set PLUMBDRIFT_API_KEYS, or ALLOW_ANONYMOUS=1 to serve anyone`,
+      `${what} can be reached from other machines: set PLUMBDRIFT_API_KEYS, or ALLOW_ANONYMOUS=1 to serve anyone`,
     );
   }
   return mistakes.length === 0 ? { ok: true, config } : { ok: false, mistakes };

@@ -1,6 +1,6 @@
 /** Every environment variable: what it may be, what it means, and how it is read. */
 
-import { z } from "zod";
+import * as z from "zod";
 import type { Log } from "./config.js";
 import { type Key, keysOf } from "./keys.js";
 
@@ -32,7 +32,8 @@ function flag(unset: string, means: string): Setting<boolean> {
   return setting(parse, { expected: "0 or 1", unset, means });
 }
 
-const origin = /^https?:\/\/[\w.-]+(:\d+)?$/;
+const origin = String.raw`https?://[\w.-]+(?::\d+)?`;
+const origins = new RegExp(String.raw`^\s*(?:\*|${origin}(?:\s*,\s*${origin})*)\s*$`);
 const list = (text: string): string[] => text.split(",").map((part) => part.trim());
 
 export interface Settings {
@@ -61,11 +62,11 @@ export const settings: Settings = {
   }),
   ALLOW_ANONYMOUS: flag("0", "1 serves whoever has no key, on a public address too."),
   PLUMBDRIFT_API_KEYS: setting(
-    z
-      .string()
-      .transform(list)
-      .refine((parts) => keysOf(parts))
-      .transform((parts) => keysOf(parts) ?? []),
+    z.string().transform((text, context) => {
+      const keys = keysOf(list(text));
+      if (keys === undefined) context.addIssue("no keys");
+      return keys ?? [];
+    }),
     {
       expected: "name=hash, several with commas between; a hash is 64 hexadecimal digits",
       unset: "none",
@@ -73,17 +74,11 @@ export const settings: Settings = {
       secret: true,
     },
   ),
-  PLUMBDRIFT_CORS_ORIGINS: setting(
-    z
-      .string()
-      .transform(list)
-      .refine((parts) => parts.join() === "*" || parts.every((part) => origin.test(part))),
-    {
-      expected: "* or origins such as https://app.example, with commas between",
-      unset: "*",
-      means: "Web pages that may read answers.",
-    },
-  ),
+  PLUMBDRIFT_CORS_ORIGINS: setting(z.string().regex(origins).transform(list), {
+    expected: "* or origins such as https://app.example, with commas between",
+    unset: "*",
+    means: "Web pages that may read answers.",
+  }),
   PLUMBDRIFT_RATE_UNITS: whole(
     0,
     1e9,

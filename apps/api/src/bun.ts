@@ -1,0 +1,21 @@
+/** Serves the API from Bun, as environment variables say (docs/operation.md): `bun dist/bun.js`. */
+
+import { getConnInfo } from "hono/bun";
+import { turns } from "./node/turns.js";
+import { createService } from "./service/service.js";
+import { processConfig, sayWhere, stopOnSignal, within } from "./service/start.js";
+
+/** What is used of the runtime. */
+declare const Bun: {
+  readonly serve: (options: {
+    readonly hostname: string;
+    readonly port: number;
+    readonly fetch: ReturnType<typeof createService>["fetch"];
+  }) => { readonly port: number; readonly stop: () => Promise<void> };
+};
+
+const config = processConfig();
+const service = createService(config, { address: (c) => getConnInfo(c).remote.address ?? "", turn: turns() });
+const server = Bun.serve({ hostname: config.host, port: config.port, fetch: service.fetch });
+sayWhere(config, server.port);
+stopOnSignal(config, (seconds) => within(server.stop(), seconds));
