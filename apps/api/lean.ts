@@ -18,11 +18,11 @@ export const renderedOnce: Plugin = {
   },
 };
 
-/** They stay in a file of their own, read when they are asked for. */
-export const renderedApart: Plugin = {
-  name: "rendered apart",
+/** What is read only when it is asked for stays in files of its own. */
+export const readApart: Plugin = {
+  name: "read apart",
   setup({ onResolve }) {
-    onResolve({ filter: /^\.\/rendered\.js$/ }, ({ path }) => ({ path, external: true }));
+    onResolve({ filter: /^\.\/(rendered|tool-server)\.js$/ }, ({ path }) => ({ path, external: true }));
   },
 };
 
@@ -104,7 +104,7 @@ const told: ReadonlyMap<string, readonly string[]> = new Map([
   ["references", ["summary", "description", "schema", "read", "example", "keys"]],
 ]);
 
-/** `schema.openapi(…)` is a copy with a description: a copy is left. What is made while the module loads is marked as free
+/** `schema.openapi(…)` is a copy with a description: the schema is left. What is made while the module loads is marked as free
  *  of effects, so that what nobody uses of it can go. */
 function withoutDescriptions(text: string): string {
   const file = ts.createSourceFile("contract.js", text, ts.ScriptTarget.ES2022, true);
@@ -122,8 +122,7 @@ function shortened(node: ts.Node): ts.Node {
   if (ts.isCallExpression(node)) {
     const { expression: called, arguments: given } = node;
     if (ts.isPropertyAccessExpression(called) && called.name.text === "openapi") {
-      const clone = ts.factory.createPropertyAccessExpression(called.expression, "clone");
-      return ts.factory.createCallExpression(clone, undefined, []);
+      return called.expression;
     }
     const kept = given.map((argument) => without(nameOf(called), argument));
     return ts.factory.updateCallExpression(node, called, undefined, kept);

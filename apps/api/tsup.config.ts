@@ -5,7 +5,7 @@ import {
   noJsonSchema,
   oneLanguage,
   oneRouter,
-  renderedApart,
+  readApart,
   renderedOnce,
   toolByTool,
   undescribed,
@@ -17,22 +17,22 @@ const bundled: Options = {
   target: "es2022",
   noExternal: [/^(?!cloudflare:)/],
   external: [/^cloudflare:/],
+  esbuildPlugins: [renderedOnce, oneLanguage],
+};
+
+/** What starts cold is short: it is read, and its schemas are made, before the first answer. */
+const served: Options = {
+  ...bundled,
+  minify: true,
+  esbuildPlugins: [readApart, oneLanguage, noJsonSchema, undescribed],
 };
 
 /** A host is given one file, and the document beside it. */
 const oneFile: Options = {
-  ...bundled,
+  ...served,
   splitting: false,
   platform: "neutral",
-  esbuildPlugins: [
-    renderedOnce,
-    renderedApart,
-    oneRouter,
-    oneLanguage,
-    noJsonSchema,
-    toolByTool,
-    undescribed,
-  ],
+  esbuildPlugins: [readApart, oneRouter, oneLanguage, noJsonSchema, toolByTool, undescribed],
 };
 
 /** The program of the reference page, which is one file as it comes. */
@@ -41,18 +41,13 @@ const rapidoc = createRequire(import.meta.url).resolve("rapidoc/dist/rapidoc-min
 const config: ReturnType<typeof defineConfig> = defineConfig([
   {
     ...bundled,
-    entry: ["app", "service/service", "node", "node/make-key", "deno", "bun", "demo"].map(
-      (name) => `src/${name}.ts`,
-    ),
+    entry: ["app", "service/service", "node/make-key", "demo", "rendered"].map((name) => `src/${name}.ts`),
     clean: true,
     onSuccess: async () => copyFileSync(rapidoc, "dist/rapidoc.js"),
-    esbuildPlugins: [renderedOnce, oneLanguage],
   },
-  {
-    ...oneFile,
-    entry: ["src/hosts/lambda.ts", "src/hosts/sqs.ts", "src/hosts/workerd-service.ts"],
-    minify: true,
-  },
+  { ...served, entry: ["src/node.ts", "src/deno.ts", "src/bun.ts"] },
+  { ...served, entry: ["src/tool-server.ts"], esbuildPlugins: [readApart, oneLanguage, undescribed] },
+  { ...oneFile, entry: ["src/hosts/lambda.ts", "src/hosts/sqs.ts", "src/hosts/workerd-service.ts"] },
   // a Worker's size is limited: terser leaves less, in ten times the time
   {
     ...oneFile,
@@ -60,6 +55,5 @@ const config: ReturnType<typeof defineConfig> = defineConfig([
     minify: "terser",
     terserOptions: { module: true, compress: { passes: 3, unsafe_arrows: true } },
   },
-  { ...bundled, entry: ["src/rendered.ts"], esbuildPlugins: [renderedOnce] },
 ]);
 export default config;

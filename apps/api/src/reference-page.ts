@@ -1,6 +1,6 @@
 /** /reference: the document as a page to read and to try out. For the Node entry: its program is a file beside the bundle. */
 
-import { readFileSync } from "node:fs";
+import { readFile } from "node:fs/promises";
 import type { Context, Hono } from "hono";
 
 /** Nothing from any other origin, nothing inline that runs. RapiDoc writes style attributes, which cannot run. */
@@ -46,9 +46,12 @@ const page = `<!doctype html>
 
 /** Adds the page to an app. */
 export function serveReferencePage(app: Hono): void {
-  const program = readFileSync(new URL("rapidoc.js", import.meta.url), "utf8");
+  let program: string | undefined;
   app.get("/reference", (c) => served(c, page, "text/html; charset=utf-8"));
-  app.get("/reference/rapidoc.js", (c) => served(c, program, "text/javascript; charset=utf-8"));
+  app.get("/reference/rapidoc.js", async (c) => {
+    program ??= await readFile(new URL("rapidoc.js", import.meta.url), "utf8");
+    return served(c, program, "text/javascript; charset=utf-8");
+  });
 }
 
 function served(c: Context, body: string, type: string): Response {

@@ -10,7 +10,14 @@ interface Document {
 }
 
 interface Posted {
-  readonly requestBody: { readonly content: { readonly "application/json": { readonly schema: unknown } } };
+  readonly summary: string;
+  readonly description: string;
+  readonly requestBody: { readonly content: { readonly "application/json": Body } };
+}
+
+interface Body {
+  readonly schema: unknown;
+  readonly examples: Readonly<Record<string, { readonly value: unknown }>>;
 }
 
 const convention =
@@ -25,10 +32,14 @@ export const instructions: string = [
 ].join(" ");
 
 /** One tool for each operation, under its operation id. */
-export function toolList(operations: readonly Described[], document: Document): readonly Tool[] {
+export function toolList(
+  operations: readonly Pick<Described, "id" | "path">[],
+  document: Document,
+): readonly Tool[] {
   const { schemas } = document.components;
-  return operations.map(({ id, path, summary, description, examples }) => {
-    const schema = document.paths[path]?.post?.requestBody.content["application/json"].schema;
+  return operations.map(({ id, path }) => {
+    const { summary, description, requestBody } = posted(document, path);
+    const { schema, examples } = requestBody.content["application/json"];
     const given = Object.values(examples).map(({ value }) => value);
     return {
       name: id,
@@ -38,6 +49,12 @@ export function toolList(operations: readonly Described[], document: Document): 
       annotations: { readOnlyHint: true, idempotentHint: true, openWorldHint: false },
     };
   });
+}
+
+function posted({ paths }: Document, path: string): Posted {
+  const { post } = paths[path] ?? {};
+  if (post === undefined) throw new Error(`${path} is not in the document`);
+  return post;
 }
 
 /** An object schema with all that it refers to under `$defs`. */

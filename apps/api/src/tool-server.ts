@@ -15,53 +15,69 @@ import { CONTRACT_VERSION, nearest, type Problem } from "@plumbdrift/contract";
 import type { Context } from "hono";
 import { charge } from "./call.js";
 import type { Computation } from "./computation.js";
-import { problemFor } from "./refuse.js";
+import type { problemFor } from "./refuse.js";
 import { documents } from "./rendered.js";
 import { instructions, toolList } from "./tool-list.js";
 
 /** One for all requests: making one takes longer than most answers. */
 const jsonSchemaValidator = new AjvJsonSchemaValidator();
 
+/** What is called, and what an error of it is. It comes from the app: in a bundle of its own this file knows no error of the core. */
+export interface Called {
+  readonly computations: readonly Computation[];
+  readonly problemFor: typeof problemFor;
+}
+
 /** What answers a message: nothing is kept between two requests, so any host may answer the next. */
-export function toolServer(
-  computations: readonly Computation[],
-): (c: Context, message: unknown) => Promise<Response> {
+export function toolServer({
+  computations,
+  problemFor,
+}: Called): (c: Context, message: unknown) => Promise<Response> {
   const tools = toolList(
     computations.map(({ described }) => described),
     JSON.parse(documents["/openapi.json"]),
   );
   const byName = new Map(computations.map((bound) => [bound.described.id, bound]));
+  const call: Calling = async (c, name, given) => {
+    const bound = byName.get(name);
+    if (bound === undefined) throw noTool(name, [...byName.keys()]);
+    try {
+      return await called(c, bound, given);
+    } catch (error) {
+      return refused(problemFor(error, c.get("call")));
+    }
+  };
   return async (c, message) => {
     const transport = new WebStandardStreamableHTTPServerTransport({ enableJsonResponse: true });
-    await serverOf(c, tools, byName).connect(transport);
+    await serverOf(c, tools, call).connect(transport);
     return transport.handleRequest(c.req.raw, { parsedBody: message });
   };
 }
 
-function serverOf(c: Context, tools: readonly Tool[], byName: ReadonlyMap<string, Computation>): Server {
+type Calling = (c: Context, name: string, given: unknown) => Promise<CallToolResult>;
+
+function serverOf(c: Context, tools: readonly Tool[], call: Calling): Server {
   const name = { name: "plumbdrift", version: CONTRACT_VERSION };
   const server = new Server(name, { capabilities: { tools: {} }, instructions, jsonSchemaValidator });
   server.setRequestHandler(ListToolsRequestSchema, () => ({ tools: [...tools] }));
-  server.setRequestHandler(CallToolRequestSchema, ({ params }) => {
-    const bound = byName.get(params.name);
-    if (bound) return called(c, bound, params.arguments ?? {});
-    const near = nearest(params.name, [...byName.keys()]);
-    const hint = near === undefined ? "tools/list has every name." : `Did you mean ${near}?`;
-    throw new McpError(ErrorCode.InvalidParams, `There is no such tool. ${hint}`);
-  });
+  server.setRequestHandler(CallToolRequestSchema, ({ params }) =>
+    call(c, params.name, params.arguments ?? {}),
+  );
   return server;
+}
+
+function noTool(name: string, names: readonly string[]): McpError {
+  const near = nearest(name, names);
+  const hint = near === undefined ? "tools/list has every name." : `Did you mean ${near}?`;
+  return new McpError(ErrorCode.InvalidParams, `There is no such tool. ${hint}`);
 }
 
 /** The answer, or the problem document as an error of the tool. */
 async function called(c: Context, { prepare }: Computation, given: unknown): Promise<CallToolResult> {
-  try {
-    const prepared = prepare(given);
-    if (!prepared.ok) return refused(prepared.problem);
-    const tooMuch = await charge(c, prepared.work);
-    return tooMuch === undefined ? said(prepared.run()) : refused(tooMuch);
-  } catch (error) {
-    return refused(problemFor(error, c.get("call")));
-  }
+  const prepared = prepare(given);
+  if (!prepared.ok) return refused(prepared.problem);
+  const tooMuch = await charge(c, prepared.work);
+  return tooMuch === undefined ? said(prepared.run()) : refused(tooMuch);
 }
 
 function refused(problem: Problem): CallToolResult {

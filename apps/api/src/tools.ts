@@ -3,12 +3,12 @@
 import type { Hono } from "hono";
 import type { Computation } from "./computation.js";
 import { limited } from "./compute.js";
-import { refuse, send } from "./refuse.js";
+import { problemFor, refuse, send } from "./refuse.js";
 import { sentJson } from "./sent.js";
 
 /** Adds the tools to an app. Who asks for them first loads what makes them. */
 export function serveTools(app: Hono, computations: readonly Computation[]): void {
-  const loading = async () => (await import("./tool-server.js")).toolServer(computations);
+  const loading = async () => (await import("./tool-server.js")).toolServer({ computations, problemFor });
   let loaded: ReturnType<typeof loading> | undefined;
   app.post("/mcp", limited, async (c) => {
     const sent = await sentJson(c);
