@@ -1,6 +1,6 @@
 /** QUERY beside POST, and answers that are named so that nobody computes them twice. */
 
-import { createApp } from "@plumbdrift/api";
+import { createApp, engine } from "@plumbdrift/api";
 import { operations } from "@plumbdrift/contract";
 import { describe, expect, test } from "vitest";
 import { ask, exampleOf, post, sending } from "./api.js";
@@ -38,6 +38,20 @@ describe.each(operations.map(({ id, path }) => [id, path] as const))("%s", (_id,
         (await ask(path, sending(exampleOf(path), "POST", { "if-none-match": named }), idle)).status,
       ).toBe(304);
     }
+  });
+
+  test("a host that keeps answers computes none twice, and keeps no problem", async () => {
+    const kept = new Map();
+    const [first, again] = [createApp(engine, { kept }), createApp(broken, { kept })];
+    const { body, headers } = await post(path, exampleOf(path), first);
+    const etag = headers.get("etag") ?? "";
+    const reply = await post(path, exampleOf(path), again);
+    expect(reply.body).toEqual(body);
+    expect([...reply.headers]).toEqual([...headers]);
+    expect((await query(exampleOf(path), { "if-none-match": etag }, again)).status).toBe(304);
+    expect((await post(`${path}?explain=steps`, exampleOf(path), again)).status).toBe(500);
+    expect((await post(path, { ...exampleOf(path), unitz: "si" }, first)).status).toBe(400);
+    expect(kept.size).toBe(1);
   });
 
   test("names another request, or an answer in another system of units, otherwise", async () => {

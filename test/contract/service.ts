@@ -16,6 +16,7 @@ const config: Config = {
   log: "requests",
   requestSeconds: 30,
   stopSeconds: 10,
+  keptMegabytes: 0,
   telemetry: undefined,
 };
 

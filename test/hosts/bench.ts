@@ -3,11 +3,9 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { resolve } from "node:path";
-import { type Described, rankSetups, settleRig } from "@plumbdrift/contract";
+import type { Described } from "@plumbdrift/contract";
 import { build } from "esbuild";
 import { commands, started, stopped } from "./hosts.js";
-
-export const measured: readonly Described[] = [settleRig, rankSetups];
 
 const folder = `${resolve(".bench")}/`;
 const page = resolve("../../docs/benchmarks-http.md");

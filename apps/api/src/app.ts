@@ -7,6 +7,7 @@ import { batch, limitedBatch } from "./batch.js";
 import { compute, limited } from "./compute.js";
 import { documentPaths, serveDocument } from "./document.js";
 import { computations, type Engine, engine } from "./engine.js";
+import type { Kept } from "./kept.js";
 import { ready } from "./ready.js";
 import { lookUp, routeOf } from "./reference.js";
 import { failed, refuse } from "./refuse.js";
@@ -14,8 +15,16 @@ import { retiring } from "./retiring.js";
 
 export { type Engine, engine };
 
-/** The app with every route, and what stands around all of them. Tests may give it an engine that breaks. */
-export function createApp(given: Engine = engine, around: readonly MiddlewareHandler[] = []): Hono {
+/** What a host lends the app. */
+export interface Lent {
+  /** Stands around every route. */
+  readonly around?: readonly MiddlewareHandler[];
+  /** Keeps answers; without it each is computed anew. */
+  readonly kept?: Kept | undefined;
+}
+
+/** The app with every route. Tests may give it an engine that breaks. */
+export function createApp(given: Engine = engine, { around = [], kept }: Lent = {}): Hono {
   const app = new Hono();
   app.onError((error, c) => failed(c, error));
   app.notFound((c) => unknownPath(c, app));
@@ -30,7 +39,13 @@ export function createApp(given: Engine = engine, around: readonly MiddlewareHan
   for (const reference of contract.references) app.get(routeOf(reference.path), lookUp(reference));
   const bound = computations(given);
   for (const one of bound) {
-    app.on(["POST", "QUERY"], one.described.path, retiring(one.described.deprecated), limited, compute(one));
+    app.on(
+      ["POST", "QUERY"],
+      one.described.path,
+      retiring(one.described.deprecated),
+      limited,
+      compute(one, kept),
+    );
   }
   app.post("/v1/batch", limitedBatch, batch(bound));
   return app;

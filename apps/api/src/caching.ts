@@ -2,24 +2,47 @@
 
 import type { Context } from "hono";
 import { charge } from "./call.js";
+import type { Answer } from "./kept.js";
 import { send } from "./refuse.js";
 
 /** A release names its answers anew, so none is kept for ever: this is how long an old one may still be served. */
 const SECONDS_FRESH = 3600;
 
+/** What is to be answered, and where it may be kept. */
+export interface Answering {
+  readonly hash: string;
+  readonly work: number;
+  readonly run: () => object;
+  readonly keep?: (answer: Answer) => void;
+}
+
 /** Answers with what `run` computes, or 304 before computing, and before its work is charged, to who names it. */
-export async function answer(
-  c: Context,
-  { hash, work, run }: { readonly hash: string; readonly work: number; readonly run: () => object },
-): Promise<Response> {
+export async function answer(c: Context, { hash, work, run, keep }: Answering): Promise<Response> {
   const etag = `"${hash}"`;
-  const known = names(c.req.header("if-none-match"), etag);
-  const refused = known ? undefined : await charge(c, work);
+  if (named(c, etag)) return unchanged(c, etag);
+  const refused = await charge(c, work);
   if (refused !== undefined) return send(c, refused);
-  const body = known ? undefined : run();
-  c.header("ETag", etag);
-  c.header("Cache-Control", `${readers(c)}, max-age=${SECONDS_FRESH}`);
-  return body === undefined ? c.body(null, 304) : c.json(body);
+  const computed = { etag, text: JSON.stringify(run()) };
+  keep?.(computed);
+  return again(c, computed);
+}
+
+/** Answers with what was computed before. */
+export function again(c: Context, { etag, text }: Answer): Response {
+  if (named(c, etag)) return unchanged(c, etag);
+  return c.body(text, 200, { ...caching(c, etag), "content-type": "application/json" });
+}
+
+function unchanged(c: Context, etag: string): Response {
+  return c.body(null, 304, caching(c, etag));
+}
+
+function caching(c: Context, etag: string): Record<"etag" | "cache-control", string> {
+  return { etag, "cache-control": `${readers(c)}, max-age=${SECONDS_FRESH}` };
+}
+
+function named(c: Context, etag: string): boolean {
+  return names(c.req.header("if-none-match"), etag);
 }
 
 /** What was asked with a key is not for a cache that others read. */

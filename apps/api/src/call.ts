@@ -1,6 +1,6 @@
 /** One request, as the service around the app knows it. The app runs without a service too: then there is no call. */
 
-import type { Problem } from "@plumbdrift/contract";
+import { type Problem, problem } from "@plumbdrift/contract";
 import type { Context } from "hono";
 
 export interface Call {
@@ -12,8 +12,8 @@ export interface Call {
   key?: string;
   /** Charges up to `work` units in all. A problem where the caller has too few left. */
   charge: (work: number) => Promise<Problem | undefined>;
-  /** Waits until so much work may begin. */
-  readonly turn: (work: number) => Promise<void>;
+  /** Waits until so much work may begin. Whether the caller is still there then. */
+  readonly turn: (work: number) => Promise<boolean>;
   /** Logs a failure of ours. */
   readonly report: (error: unknown) => void;
 }
@@ -28,6 +28,8 @@ declare module "hono" {
 export async function charge(c: Context, work: number): Promise<Problem | undefined> {
   const call = c.get("call");
   const refused = await call?.charge(work);
-  if (refused === undefined) await call?.turn(work);
-  return refused;
+  if (call === undefined || refused !== undefined) return refused;
+  return (await call.turn(work))
+    ? undefined
+    : problem("too-slow", "The caller left before the computing began.");
 }

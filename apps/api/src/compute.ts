@@ -3,10 +3,11 @@
 import { EXPLAIN, MAX_BODY_BYTES } from "@plumbdrift/contract";
 import type { Context, Handler, MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
-import { answer } from "./caching.js";
+import { again, answer } from "./caching.js";
 import type { Computation } from "./computation.js";
+import { type Kept, nothingKept } from "./kept.js";
 import { refuse, send, strayQuery } from "./refuse.js";
-import { sentAs, sentJson } from "./sent.js";
+import { parsed, sentAs, sentText } from "./sent.js";
 
 /** Refuses a body beyond a limit without reading the rest of it. */
 export function limitedTo(bytes: number): MiddlewareHandler {
@@ -23,7 +24,7 @@ export function limitedTo(bytes: number): MiddlewareHandler {
 export const limited: MiddlewareHandler = limitedTo(MAX_BODY_BYTES);
 
 /** The handler of a computation, for POST and for QUERY (RFC 10008) alike. */
-export function compute({ described, prepare }: Computation): Handler {
+export function compute({ described, prepare }: Computation, kept: Kept = nothingKept): Handler {
   const parameters = described.explain === undefined ? {} : EXPLAIN;
   return async (c) => {
     c.header("Accept-Query", "application/json");
@@ -36,12 +37,22 @@ export function compute({ described, prepare }: Computation): Handler {
         "Send the body with the header Content-Type: application/json.",
       );
     }
-    const sent = await sentJson(c);
+    const explained = c.req.query("explain") !== undefined;
+    const body = await sentText(c);
+    if (!body.ok) return send(c, body.problem);
+    const asked = `${described.id} ${explained} ${body.value}`;
+    const known = kept.get(asked);
+    if (known !== undefined) return again(c, known);
+    const sent = parsed(body.value);
     if (!sent.ok) return send(c, sent.problem);
     const prepared = prepare(sent.value);
     if (!prepared.ok) return send(c, prepared.problem);
     const { hash, work, run } = prepared;
-    const explained = c.req.query("explain") !== undefined;
-    return answer(c, { hash: explained ? `${hash}-steps` : hash, work, run: () => run(explained) });
+    return answer(c, {
+      hash: explained ? `${hash}-steps` : hash,
+      work,
+      run: () => run(explained),
+      keep: (computed) => kept.set(asked, computed),
+    });
   };
 }

@@ -1,6 +1,8 @@
 /** Serves the API from Node, as environment variables say (docs/operation.md). Stops gracefully on SIGTERM and SIGINT. */
 import { getConnInfo } from "@hono/node-server/conninfo";
 import { computations, engine } from "./engine.js";
+import { answersIn } from "./node/answers.js";
+import { linesTo } from "./node/lines.js";
 import { createHttpServer } from "./node/server.js";
 import { stopper } from "./node/stop.js";
 import { turns } from "./node/turns.js";
@@ -14,9 +16,10 @@ const config = processConfig();
 const telemetry = await tracing(config);
 const service = createService(config, {
   now: () => performance.timeOrigin + performance.now(),
-  log: (line) => void process.stdout.write(`${line}\n`),
+  log: linesTo(process.stdout),
   address: (c) => getConnInfo(c).remote.address ?? "",
-  turn: turns(),
+  turn: turns((c) => !c.env.outgoing.destroyed),
+  kept: answersIn(1e6 * config.keptMegabytes),
   around: telemetry.around,
 });
 serveReferencePage(service);

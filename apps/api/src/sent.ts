@@ -13,18 +13,24 @@ export function sentAs(c: Context): "json" | "lines" | undefined {
 
 export const LINES = "application/x-ndjson";
 
-type Parsed =
-  | { readonly ok: true; readonly value: unknown }
+type Read<Value> =
+  | { readonly ok: true; readonly value: Value }
   | { readonly ok: false; readonly problem: Problem };
 
-/** The body of a request as JSON. A wrong byte is refused: what is put in its place elsewhere, nobody has sent. */
-export async function sentJson(c: Context): Promise<Parsed> {
-  const text = decoded(await c.req.arrayBuffer());
-  return text === undefined ? malformed("The body is not UTF-8.") : parsed(text);
+/** The body of a request as text. A wrong byte is refused: what is put in its place elsewhere, nobody has sent. */
+export async function sentText(c: Context): Promise<Read<string>> {
+  const value = decoded(await c.req.arrayBuffer());
+  return value === undefined ? malformed("The body is not UTF-8.") : { ok: true, value };
+}
+
+/** The body of a request as JSON. */
+export async function sentJson(c: Context): Promise<Read<unknown>> {
+  const text = await sentText(c);
+  return text.ok ? parsed(text.value) : text;
 }
 
 /** A text as JSON in which no key is given twice. */
-export function parsed(text: string): Parsed {
+export function parsed(text: string): Read<unknown> {
   if (text.trim() === "") return malformed("The body is empty; a JSON object was expected.");
   let value: unknown;
   try {
@@ -43,7 +49,7 @@ export function parsed(text: string): Parsed {
   };
 }
 
-function malformed(detail: string): Parsed {
+function malformed(detail: string): { readonly ok: false; readonly problem: Problem } {
   return { ok: false, problem: problem("malformed-json", detail) };
 }
 

@@ -19,6 +19,7 @@ export interface Config {
   readonly log: Log;
   readonly requestSeconds: number;
   readonly stopSeconds: number;
+  readonly keptMegabytes: number;
   readonly telemetry: string | undefined;
 }
 
@@ -64,6 +65,7 @@ export function readConfig(environment: Environment, exposed = false): Reading {
     log: value("PLUMBDRIFT_LOG") ?? "requests",
     requestSeconds: value("PLUMBDRIFT_REQUEST_SECONDS") ?? 30,
     stopSeconds: value("PLUMBDRIFT_STOP_SECONDS") ?? 10,
+    keptMegabytes: value("PLUMBDRIFT_KEPT_MEGABYTES") ?? 16,
     telemetry: value("OTEL_EXPORTER_OTLP_ENDPOINT"),
   };
   if (mistakes.length === 0 && open && keys.length === 0 && !allowed) {

@@ -8,6 +8,7 @@ import { secureHeaders } from "hono/secure-headers";
 import { createApp } from "../app.js";
 import type { Call } from "../call.js";
 import { type Engine, engine } from "../engine.js";
+import type { Kept } from "../kept.js";
 import { admit } from "./admit.js";
 import type { Config } from "./config.js";
 import { type Logger, logger } from "./log.js";
@@ -23,8 +24,10 @@ export interface Host {
   readonly now?: () => number;
   /** The address at the other end of a connection; without it all callers without a key share one bucket. */
   readonly address?: (c: Context) => string;
-  /** Waits until a computation of so many units of work may begin; without it each begins at once. */
-  readonly turn?: (work: number) => Promise<void>;
+  /** Waits until a computation of so many units of work may begin: whether who asked is still there. Without it each begins at once. */
+  readonly turn?: (work: number, c: Context) => Promise<boolean>;
+  /** Keeps answers; without it each is computed anew. */
+  readonly kept?: Kept;
   /** Stands around everything else: tracing. */
   readonly around?: readonly MiddlewareHandler[];
 }
@@ -35,22 +38,25 @@ export function createService(config: Config, host: Host = {}): Hono {
     store = memoryStore(),
     now = Date.now,
     address = () => "",
-    turn = async () => {},
+    turn = async () => true,
     around = [],
   } = host;
   const log = logger(config.log, host.log ?? console.log, now);
-  return createApp(host.engine ?? engine, [
-    ...around,
-    record(log, now, turn),
-    secured,
-    shared(config.origins),
-    ...(config.compress ? [compress({ contentTypeFilter: whole }), varying] : []),
-    admit({ config, store, now, address }),
-  ]);
+  return createApp(host.engine ?? engine, {
+    around: [
+      ...around,
+      record(log, now, turn),
+      secured,
+      shared(config.origins),
+      ...(config.compress ? [compress({ contentTypeFilter: whole }), varying] : []),
+      admit({ config, store, now, address }),
+    ],
+    kept: host.kept,
+  });
 }
 
 /** Names the request, times it and logs it. */
-function record(log: Logger, now: () => number, turn: Call["turn"]): MiddlewareHandler {
+function record(log: Logger, now: () => number, turn: NonNullable<Host["turn"]>): MiddlewareHandler {
   return async (c, next) => {
     const began = now();
     const id = idOf(c.req.header("x-request-id"));
@@ -61,7 +67,7 @@ function record(log: Logger, now: () => number, turn: Call["turn"]): MiddlewareH
         call.work = work;
         return undefined;
       },
-      turn,
+      turn: (work) => turn(work, c),
       report: (error) => log.failed(id, error),
     };
     c.set("call", call);

@@ -49,6 +49,7 @@ export interface Settings {
   readonly PLUMBDRIFT_LOG: Setting<Log>;
   readonly PLUMBDRIFT_REQUEST_SECONDS: Setting<number>;
   readonly PLUMBDRIFT_STOP_SECONDS: Setting<number>;
+  readonly PLUMBDRIFT_KEPT_MEGABYTES: Setting<number>;
   readonly OTEL_EXPORTER_OTLP_ENDPOINT: Setting<string>;
 }
 
@@ -100,6 +101,12 @@ export const settings: Settings = {
   }),
   PLUMBDRIFT_REQUEST_SECONDS: whole(1, 600, "30", "Time a client has to send a request whole."),
   PLUMBDRIFT_STOP_SECONDS: whole(1, 600, "10", "Time that requests in flight have to finish on SIGTERM."),
+  PLUMBDRIFT_KEPT_MEGABYTES: whole(
+    0,
+    1024,
+    "16",
+    "Memory for answers, given again to whoever sends the same body; 0 keeps none.",
+  ),
   OTEL_EXPORTER_OTLP_ENDPOINT: setting(z.url({ protocol: /^https?$/ }), {
     expected: "an http or https address",
     unset: "none",
