@@ -104,7 +104,7 @@ const told: ReadonlyMap<string, readonly string[]> = new Map([
   ["references", ["summary", "description", "schema", "read", "example", "keys"]],
 ]);
 
-/** `schema.openapi(…)` is a copy with a description: the schema is left. What is made while the module loads is marked as free
+/** `schema.openapi(…)` is a copy with a description: without it a copy is left, where one is needed. What is made while the module loads is marked as free
  *  of effects, so that what nobody uses of it can go. */
 function withoutDescriptions(text: string): string {
   const file = ts.createSourceFile("contract.js", text, ts.ScriptTarget.ES2022, true);
@@ -122,7 +122,7 @@ function shortened(node: ts.Node): ts.Node {
   if (ts.isCallExpression(node)) {
     const { expression: called, arguments: given } = node;
     if (ts.isPropertyAccessExpression(called) && called.name.text === "openapi") {
-      return called.expression;
+      return copied(called.expression);
     }
     const kept = given.map((argument) => without(nameOf(called), argument));
     return ts.factory.updateCallExpression(node, called, undefined, kept);
@@ -130,6 +130,16 @@ function shortened(node: ts.Node): ts.Node {
   if (!ts.isVariableDeclaration(node) || node.initializer === undefined) return node;
   const kept = without(nameOf(node.name), node.initializer);
   return ts.factory.updateVariableDeclaration(node, node.name, undefined, undefined, kept);
+}
+
+/** What is kept beside a schema is kept by its identity, so a schema with a name is copied. What a method of zod answers is new. */
+function copied(schema: ts.Expression): ts.Expression {
+  if (ts.isCallExpression(schema) && ts.isPropertyAccessExpression(schema.expression)) return schema;
+  return ts.factory.createCallExpression(
+    ts.factory.createPropertyAccessExpression(schema, "clone"),
+    undefined,
+    [],
+  );
 }
 
 function nameOf(node: ts.Node): string {
