@@ -1,6 +1,7 @@
 /** Serves the API from Bun, as environment variables say (docs/operation.md): `bun dist/bun.js`. */
 
 import { getConnInfo } from "hono/bun";
+import { answersIn } from "./node/answers.js";
 import { turns } from "./node/turns.js";
 import { createService } from "./service/service.js";
 import { processConfig, sayWhere, stopOnSignal, within } from "./service/start.js";
@@ -15,7 +16,11 @@ declare const Bun: {
 };
 
 const config = processConfig();
-const service = createService(config, { address: (c) => getConnInfo(c).remote.address ?? "", turn: turns() });
+const service = createService(config, {
+  address: (c) => getConnInfo(c).remote.address ?? "",
+  turn: turns((c) => !c.req.raw.signal.aborted),
+  kept: answersIn(1e6 * config.keptMegabytes),
+});
 const server = Bun.serve({ hostname: config.host, port: config.port, fetch: service.fetch });
 sayWhere(config, server.port);
 stopOnSignal(config, (seconds) => within(server.stop(), seconds));

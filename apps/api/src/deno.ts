@@ -1,6 +1,7 @@
 /** Serves the API from Deno, as environment variables say (docs/operation.md): `deno run --allow-net --allow-env dist/deno.js`. */
 
 import { getConnInfo } from "hono/deno";
+import { answersIn } from "./node/answers.js";
 import { turns } from "./node/turns.js";
 import { createService } from "./service/service.js";
 import { processConfig, sayWhere, stopOnSignal, within } from "./service/start.js";
@@ -18,7 +19,11 @@ interface At {
 }
 
 const config = processConfig();
-const service = createService(config, { address: (c) => getConnInfo(c).remote.address ?? "", turn: turns() });
+const service = createService(config, {
+  address: (c) => getConnInfo(c).remote.address ?? "",
+  turn: turns((c) => !c.req.raw.signal.aborted),
+  kept: answersIn(1e6 * config.keptMegabytes),
+});
 const { host: hostname, port } = config;
 let begun = 0;
 const server = Deno.serve(
