@@ -22,14 +22,19 @@ export async function answer(c: Context, { hash, work, run, keep }: Answering): 
   if (named(c, etag)) return unchanged(c, etag);
   const refused = await charge(c, work);
   if (refused !== undefined) return send(c, refused);
-  const computed = { etag, text: JSON.stringify(run()) };
+  const computed = { etag, text: JSON.stringify(run()), work };
   keep?.(computed);
-  return again(c, computed);
+  return whole(c, computed);
 }
 
-/** Answers with what was computed before. */
-export function again(c: Context, { etag, text }: Answer): Response {
-  if (named(c, etag)) return unchanged(c, etag);
+/** Answers with what was computed before, as `answer` does. */
+export async function again(c: Context, answer: Answer): Promise<Response> {
+  if (named(c, answer.etag)) return unchanged(c, answer.etag);
+  const refused = await c.get("call")?.charge(answer.work);
+  return refused === undefined ? whole(c, answer) : send(c, refused);
+}
+
+function whole(c: Context, { etag, text }: Answer): Response {
   return c.body(text, 200, { ...caching(c, etag), "content-type": "application/json" });
 }
 

@@ -5,6 +5,8 @@ export interface Answer {
   readonly etag: string;
   /** JSON. */
   readonly text: string;
+  /** Units of work that it is charged, computed or not: what a call costs does not depend on who asked before. */
+  readonly work: number;
 }
 
 /** By what was asked, as text. It may forget any at any time. */

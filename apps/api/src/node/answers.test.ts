@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { answersIn } from "./answers.js";
 
-const answer = (text: string) => ({ etag: '"a"', text });
+const answer = (text: string) => ({ etag: '"a"', text, work: 1000 });
 
 test("an answer is given again until others need its room, the one asked for longest ago first", () => {
   const kept = answersIn(20_000); // some eight answers of this size
