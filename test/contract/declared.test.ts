@@ -149,6 +149,11 @@ describe("the service", () => {
     expect((await ask("/v1/colums")).body.detail).toContain("/v1/columns");
   });
 
+  test("passes over parameters: probes and caches add them", async () => {
+    for (const path of ["/healthz", "/readyz", "/openapi.json"])
+      expect((await app.request(`${path}?t=1`)).status).toBe(200);
+  });
+
   test("405 on the paths of the service", async () => {
     for (const path of ["/healthz", "/openapi.json"]) {
       const reply = await ask(path, { method: "POST" });

@@ -91,6 +91,7 @@ describe.each(explained.map(({ id, path }) => [id, path] as const))("%s", (id, p
       "?explian=steps",
       { path: "?explian", expected: "a known parameter: explain", suggestion: 'did you mean "explain"?' },
     ],
+    ["?explain=steps&explain=steps", { path: "?explain", expected: "a parameter that is given once" }],
     ["?explain=step", { path: "?explain", expected: "one of steps", suggestion: 'did you mean "steps"?' }],
     ["?explain=steps&debug=1", { path: "?debug", expected: "a known parameter: explain" }],
     ["?__proto__=1", { path: "?__proto__", expected: "a known parameter: explain" }],

@@ -1,5 +1,6 @@
 /** Every operation by every way to fail that the contract names; those of a guarded or limited host are with its configuration. */
 
+import { gzipSync } from "node:zlib";
 import { createApp } from "@plumbdrift/api";
 import { MAX_BODY_BYTES, MAX_ERRORS, operations, type ProblemCode, problemKinds } from "@plumbdrift/contract";
 import { afterEach, describe, expect, test, vi } from "vitest";
@@ -56,6 +57,14 @@ const failures: Readonly<Record<string, Failure>> = {
   "lines in place of a body": {
     code: "unsupported-media-type",
     init: (example) => sending(example, "POST", { "content-type": "application/x-ndjson" }),
+  },
+  "a body that is compressed": {
+    code: "unsupported-media-type",
+    init: (example) => ({
+      method: "POST",
+      headers: { ...json, "content-encoding": "gzip" },
+      body: new Uint8Array(gzipSync(JSON.stringify(example))),
+    }),
   },
   "a method that it does not answer": { code: "method-not-allowed", init: () => ({ method: "DELETE" }) },
   "a key misspelt": {

@@ -42,6 +42,7 @@ describe("a problem is what comes of", () => {
       400,
       "malformed-request",
     ],
+    ["a tunnel", "CONNECT a:1 HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n", 400, "malformed-request"],
     ["no Host", "GET /healthz HTTP/1.1\r\nConnection: close\r\n\r\n", 400, "malformed-request"],
     [
       "a Host that is none",
@@ -89,6 +90,12 @@ describe("a problem is what comes of", () => {
     const reply = await send(post.replace("Connection: close\r\n", "") + rest);
     expect([reply.status, reply.headers.get("connection")]).toEqual([413, "close"]);
     expect(JSON.parse(reply.body)).toMatchObject({ code: "too-large" });
+  });
+
+  test("nothing, where a client expects what nobody knows: it is answered", async () => {
+    const body = JSON.stringify(exampleOf("/v1/columns"));
+    const reply = await send(`${post}Expect: 200-ok\r\nContent-Length: ${body.length}\r\n\r\n${body}`);
+    expect([reply.status, reply.headers.get("content-type")]).toEqual([200, "application/json"]);
   });
 
   test("nothing, where a client goes away: the next is answered", async () => {

@@ -23,7 +23,11 @@ export function batch(bound: readonly Computation[]): Handler {
     const sent = sentAs(c);
     if (sent === undefined) {
       const types = `application/json or ${LINES}`;
-      return refuse(c, "unsupported-media-type", `Send the body with the header Content-Type: ${types}.`);
+      return refuse(
+        c,
+        "unsupported-media-type",
+        `Send the body with the header Content-Type: ${types}, and not compressed.`,
+      );
     }
     const answered = sent === "lines" ? [LINES] : ["application/json", LINES];
     const wanted = accepted(c, answered);

@@ -34,7 +34,7 @@ export function compute({ described, prepare }: Computation, kept: Kept = nothin
       return refuse(
         c,
         "unsupported-media-type",
-        "Send the body with the header Content-Type: application/json.",
+        "Send the body with the header Content-Type: application/json, and not compressed.",
       );
     }
     const explained = c.req.query("explain") !== undefined;

@@ -3,8 +3,9 @@
 import { type Problem, problem, repeatedKeys } from "@plumbdrift/contract";
 import type { Context } from "hono";
 
-/** What a body is sent as, by its content type; nothing for any other. */
+/** What a body is sent as, by its content type; nothing for any other, and for what is compressed. */
 export function sentAs(c: Context): "json" | "lines" | undefined {
+  if ((c.req.header("content-encoding") ?? "identity").toLowerCase() !== "identity") return undefined;
   const type = c.req.header("content-type") ?? "";
   const [, name = ""] = /^([a-z/-]+)\s*(;\s*charset="?utf-8"?\s*)?$/i.exec(type) ?? [];
   if (name.toLowerCase() === "application/json") return "json";

@@ -80,7 +80,8 @@ export const problemKinds: Readonly<Record<ProblemCode, ProblemKind>> = {
   "unsupported-media-type": {
     status: 415,
     title: "The body is not sent as JSON",
-    meaning: "Send `Content-Type: application/json`; a batch may also come as `application/x-ndjson`.",
+    meaning:
+      "Send `Content-Type: application/json`, not compressed; a batch may also come as `application/x-ndjson`.",
   },
   impossible: {
     status: 422,

@@ -144,6 +144,7 @@ function dressed(path: string, texts: fc.Arbitrary<Text>): fc.Arbitrary<Sent> {
       body: texts,
       method: mostly("POST", methods),
       type: mostly("application/json", types),
+      coding: mostly("", ["gzip", "identity", "GZIP", "br, gzip", "x"]),
       query: mostly("", queries),
       known: mostly("", ["*", '"x"', 'W/"0", *', '"'.repeat(9), "\u00ff"]),
       accept: mostly("*/*", [
@@ -155,9 +156,10 @@ function dressed(path: string, texts: fc.Arbitrary<Text>): fc.Arbitrary<Sent> {
       ]),
       id: mostly("", ["01890a5d-ac96-774b-bcce-b302099a8057", "../..", "1".repeat(5000)]),
     })
-    .map(({ body, method, type, query, known, accept, id }) => {
+    .map(({ body, method, type, coding, query, known, accept, id }) => {
       const headers = Object.entries({
         "content-type": type,
+        "content-encoding": coding,
         "if-none-match": known,
         accept,
         "x-request-id": id,

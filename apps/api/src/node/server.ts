@@ -23,6 +23,9 @@ export function createHttpServer(fetch: Fetch, requestSeconds: number): Server {
   );
   const answering = new WeakMap<Duplex, ServerResponse>();
   server.on("request", (_, response) => response.socket && answering.set(response.socket, response));
+  // an expectation that nobody knows may be passed over (RFC 9110, section 10.1.1); Node would answer 417 and no document
+  server.on("checkExpectation", (request, response) => server.emit("request", request, response));
+  server.on("connect", (_, socket) => socket.end(rawProblem("malformed-request", "This is no proxy.")));
   server.on("clientError", (error: NodeJS.ErrnoException, socket) => {
     const response = answering.get(socket);
     const begun = response?.headersSent === true && !response.writableFinished;
