@@ -89,8 +89,13 @@ const failures: Readonly<Record<string, Failure>> = {
 afterEach(() => void vi.restoreAllMocks());
 
 describe.each(operations.map(({ id, path }) => [id, path] as const))("%s", (_id, path) => {
-  test.each(Object.entries(failures))("%s", async (_name, { code, init, error }) => {
-    const reply = await ask(path, init(exampleOf(path), path));
+  const ways = Object.entries(failures).flatMap(([name, failure]) =>
+    ["POST", "QUERY"].map((by) => [name, by, failure] as const),
+  );
+
+  test.each(ways)("%s, by %s", async (_name, by, { code, init, error }) => {
+    const { method, ...sent } = init(exampleOf(path), path);
+    const reply = await ask(path, { ...sent, method: method === "POST" ? by : method! });
     expect(reply).toMatchObject({
       status: problemKinds[code].status,
       type: "application/problem+json",

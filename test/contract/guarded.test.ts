@@ -128,9 +128,16 @@ describe.each(guarded.map((route) => [route.name, route] as const))("%s", (_name
   });
 });
 
-test.each(open.map((route) => [route.name, route] as const))("%s asks for no key", async (_name, route) => {
-  expect((await ask(serviceWith({ log: () => {} }, keys), route)).status).toBe(200);
-});
+test.each(open.map((route) => [route.name, route] as const))(
+  "%s asks for no key and charges nothing: neither unauthorised nor too many requests",
+  async (_name, route) => {
+    const service = serviceWith({ log: () => {} }, { ...keys, rate: { units: 1, seconds: 60 } });
+    for (let times = 0; times < 3; times++) {
+      const { status, headers } = await ask(service, route);
+      expect([status, headers.get("ratelimit")]).toEqual([200, null]);
+    }
+  },
+);
 
 test.each(routes.map((route) => [route.name, route] as const))(
   "%s: a wrong method and a path of another version are problems that pages may read",
