@@ -41,10 +41,12 @@ const rapidoc = createRequire(import.meta.url).resolve("rapidoc/dist/rapidoc-min
 const config: ReturnType<typeof defineConfig> = defineConfig([
   {
     ...bundled,
-    entry: ["app", "service/service", "node/make-key", "demo", "rendered"].map((name) => `src/${name}.ts`),
+    entry: ["app", "service/service", "node/make-key", "demo"].map((name) => `src/${name}.ts`),
     clean: true,
     onSuccess: async () => copyFileSync(rapidoc, "dist/rapidoc.js"),
   },
+  // whole by itself: a Worker is given it beside its script
+  { ...bundled, entry: ["src/rendered.ts"], splitting: false },
   { ...served, entry: ["src/node.ts", "src/deno.ts", "src/bun.ts"] },
   { ...served, entry: ["src/tool-server.ts"], esbuildPlugins: [readApart, oneLanguage, undescribed] },
   { ...oneFile, entry: ["src/hosts/lambda.ts", "src/hosts/sqs.ts", "src/hosts/workerd-service.ts"] },

@@ -30,6 +30,7 @@ test("the scripts of a Worker import nothing of Node", () => {
 
 test("the document stays apart from them", () => {
   expect(built("rendered.js")).toContain("openapi");
+  expect(built("rendered.js")).not.toMatch(/^import\b/m);
   for (const name of ["workerd.js", "workerd-service.js", "lambda.js"]) {
     expect(built(name)).toContain('import("./rendered.js")');
     expect(built(name)).not.toContain("Recommends dry-dropper setups");

@@ -93,7 +93,7 @@ async function serve(command: Command, env: Variables = {}): Promise<Running> {
   return {
     ask: async ({ method, path, headers, body }) => {
       // not compressed, which weakens an ETag; a connection each: after a body too large Node's server closes the one it came by
-      const sent = { method, headers: { ...headers, connection: "close", "accept-encoding": "identity" } };
+      const sent = { method, headers: { "accept-encoding": "identity", ...headers, connection: "close" } };
       const response = await fetch(base + path, body === undefined ? sent : { ...sent, body });
       return replyOf(response.status, response.headers, await response.text());
     },

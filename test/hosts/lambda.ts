@@ -1,5 +1,6 @@
 /** Requests as the events that AWS documents for API Gateway (payload 1.0 and 2.0) and for a load balancer. Every name in them is invented. */
 
+import { gunzipSync } from "node:zlib";
 import type { ALBEvent, ALBResult, APIGatewayProxyEvent, APIGatewayProxyEventV2 } from "aws-lambda";
 import { type Reply, type Request, replyOf } from "./exchange.js";
 
@@ -117,7 +118,7 @@ export const events: Readonly<Record<string, (request: Request) => unknown>> = {
   "load balancer": loadBalancer,
 };
 
-/** What the gateway makes of a result. */
+/** What the gateway makes of a result, and a client of what is compressed. */
 export function replyOfLambda({
   statusCode,
   headers,
@@ -128,5 +129,7 @@ export function replyOfLambda({
   const all = new Headers();
   for (const [name, value] of Object.entries(headers ?? {})) all.set(name, String(value));
   for (const [name, values] of Object.entries(multiValueHeaders ?? {})) all.set(name, values.join(", "));
-  return replyOf(statusCode, all, isBase64Encoded ? Buffer.from(body, "base64").toString() : body);
+  const bytes = Buffer.from(body, isBase64Encoded ? "base64" : "utf8");
+  const whole = all.get("content-encoding") === "gzip" ? gunzipSync(bytes) : bytes;
+  return replyOf(statusCode, all, whole.toString());
 }

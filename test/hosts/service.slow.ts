@@ -27,7 +27,7 @@ const asking = (headers: Readonly<Record<string, string>> = {}): Request => ({
 });
 const key = { authorization: "Bearer the-key-of-a-test" };
 
-describe.each(services)("$name", ({ start }) => {
+describe.each(services)("$name", ({ name, start }) => {
   let running: Running;
   beforeAll(async () => {
     running = await start(env);
@@ -68,6 +68,21 @@ describe.each(services)("$name", ({ start }) => {
     expect(wait).toBeLessThanOrEqual(271);
     expect(all.get("access-control-allow-origin")).toBe(origin);
     expect(all.get("access-control-expose-headers")).toContain("Retry-After");
+  });
+
+  test("compresses once, for who accepts it; at the edge of Workers that is the platform's", async () => {
+    const document = (coding: string): Request => ({
+      name: "the document",
+      method: "GET",
+      path: "/openapi.json",
+      headers: { "accept-encoding": coding },
+    });
+    const plain = await running.ask(document("identity"));
+    const small = await running.ask(document("gzip"));
+    expect(plain.all.get("content-encoding")).toBeNull();
+    expect(small.all.get("content-encoding")).toBe(name === "workerd" ? null : "gzip");
+    expect(JSON.parse(small.body)).toEqual(JSON.parse(plain.body));
+    expect(JSON.parse(small.body).openapi).toBe("3.1.0");
   });
 
   test("tells a page of another origin nothing that it may read, and what it may send", async () => {

@@ -6,7 +6,9 @@ import { publicConfig } from "../service/start.js";
 import worker from "./workerd.js";
 
 const variables = Object.entries(env).filter((one): one is [string, string] => typeof one[1] === "string");
-const service = createService(publicConfig(Object.fromEntries(variables)), {
+// the edge compresses: a body that says it is would be compressed again
+const config = { ...publicConfig(Object.fromEntries(variables)), compress: false };
+const service = createService(config, {
   address: (c) => c.req.header("cf-connecting-ip") ?? "",
 });
 
