@@ -2,6 +2,7 @@
 
 import { once } from "node:events";
 import { connect } from "node:net";
+import { operations } from "@plumbdrift/contract";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { document, exampleOf, verdict } from "./api.js";
 import { exchange, type Raw, type Served, serve, spawned } from "./raw.js";
@@ -80,6 +81,25 @@ describe("a problem is what comes of", () => {
     expect(body.instance).toBe(`urn:uuid:${reply.headers.get("x-request-id")}`);
     const { schema } = document.components.responses[`Problem${status}`].content["application/problem+json"];
     expect(verdict(schema, body)).toMatchObject({ valid: true });
+  });
+
+  // what the host refuses before the app: on every operation, all at once
+  test.each([
+    ["a slow body", "Content-Length: 100\r\n\r\n{", 408, "too-slow"],
+    ["headers of 20,000 bytes", `X-Long: ${long}\r\n\r\n`, 431, "headers-too-large"],
+    [
+      "a length and chunks",
+      "Content-Length: 2\r\nTransfer-Encoding: chunked\r\n\r\n",
+      400,
+      "malformed-request",
+    ],
+  ])("%s, to any operation by either method", async (_name, rest, status, code) => {
+    const asked = [...operations.flatMap(({ path }) => [`POST ${path}`, `QUERY ${path}`]), "POST /v1/batch"];
+    const heads = asked.map((line) => post.replace("POST /v1/columns", line));
+    const replies = await Promise.all(heads.map((head) => send(head + rest)));
+    expect(replies.map((reply) => [reply.status, JSON.parse(reply.body).code])).toEqual(
+      asked.map(() => [status, code]),
+    );
   });
 
   test.each([
