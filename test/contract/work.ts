@@ -20,7 +20,7 @@ const done: Readonly<Record<string, (answer: Body, asked: Body) => readonly numb
   rankSetups: ({ candidates, work }) => [candidates, work.curves, work.drifts - work.settled, work.settled],
   shiftFlow: ({ gauge, setups }, { method, gauge: sent }) => [
     method?.pairs?.length ?? 0,
-    method?.by === "section" ? 1 : 0,
+    method?.by === "section" ? pointsOf(method.section) : 0,
     gauge === undefined || sent.series.form !== "readings" ? 0 : sent.series.readings.length,
     ...(setups === undefined ? [0, 0, 0, 0] : done.rankSetups!(setups, {})),
   ],
@@ -28,17 +28,22 @@ const done: Readonly<Record<string, (answer: Body, asked: Body) => readonly numb
   // a search as for holdRig, for a rig of one section
   checkRig: ({ work }) => [work.judged, work.settled, 3 * 30 + 8],
   adjustRig: ({ work }) => [work.settled, work.judged],
-  carryFlow: () => [1],
-  findDepth: () => [1],
-  readEnergy: () => [1],
-  jumpFlow: () => [1],
-  traceSurface: ({ surface }) => [1, surface.points?.length ?? 0],
-  spreadFlow: ({ across }) => [1, across.lanes?.length ?? 0],
+  carryFlow: (_, { section }) => [pointsOf(section)],
+  findDepth: (_, { section }) => [pointsOf(section)],
+  readEnergy: (_, { section }) => [pointsOf(section)],
+  jumpFlow: (_, { section }) => [pointsOf(section)],
+  traceSurface: ({ surface }, { section }) => [pointsOf(section), surface.points?.length ?? 0],
+  spreadFlow: ({ across }, { section }) => [pointsOf(section), across.lanes?.length ?? 0],
   measureDischarge: ({ panels }) => [panels.length],
   fitRating: ({ rating, readings }) => [rating.gaugings ?? 0, readings.length],
-  scaleStream: ({ states }) => [1, states.length],
+  scaleStream: ({ states }, { measurements }) => [measurements.length, states.length],
   estimateResistance: ({ resistance }) => [resistance.estimates?.length ?? 0],
 };
+
+/** Every point of a survey is compiled; a shape with a name counts as one. */
+function pointsOf(section: Body): number {
+  return section.points?.length ?? 1;
+}
 
 /** The units of work that an answer shows. */
 export function workShown(id: string, answer: Body, asked: Body): number {
