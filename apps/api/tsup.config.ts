@@ -41,7 +41,7 @@ const rapidoc = createRequire(import.meta.url).resolve("rapidoc/dist/rapidoc-min
 const config: ReturnType<typeof defineConfig> = defineConfig([
   {
     ...bundled,
-    entry: ["app", "service/service", "node/make-key", "demo"].map((name) => `src/${name}.ts`),
+    entry: ["app", "engine", "service/service", "node/make-key", "demo"].map((name) => `src/${name}.ts`),
     clean: true,
     onSuccess: async () => copyFileSync(rapidoc, "dist/rapidoc.js"),
   },

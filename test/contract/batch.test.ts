@@ -1,6 +1,7 @@
 /** Many computations in one call, as a list and as a stream of lines. */
 
-import { app, createApp, type Engine, engine } from "@plumbdrift/api";
+import { app, createApp } from "@plumbdrift/api";
+import { type Engine, engine } from "@plumbdrift/api/engine";
 import { BATCH, MAX_ERRORS, operations, STREAM } from "@plumbdrift/contract";
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { ask, type Body, exampleOf, post, sending, verdict } from "./api.js";
@@ -59,7 +60,7 @@ describe("a list", () => {
       throw new Error("the secret of the engine");
     };
     const items = [impossible, item("readColumn"), item()];
-    const { body } = await post(path, { items }, createApp({ ...engine, readColumn }));
+    const { body } = await post(path, { items }, createApp({ readColumn }));
     expect(body.items.map(({ problem }: Body) => problem?.code)).toEqual([
       "impossible",
       "internal",
@@ -254,7 +255,7 @@ describe("lines", () => {
       return engine.readColumn(input);
     };
     const { seen, init } = sender(Array(5000).fill(line()));
-    const response = await createApp({ ...engine, readColumn }).request(path, init);
+    const response = await createApp({ readColumn }).request(path, init);
     const reader = response.body!.getReader();
     for (let i = 0; i < 3; i++) await reader.read();
     expect(computed).toBe(3);
@@ -277,7 +278,7 @@ describe("lines", () => {
     const text = `${JSON.stringify(costly)}\n`;
     const driftRig: Engine["driftRig"] = (() => broken.driftRig) as never;
     vi.spyOn(console, "error").mockImplementation(() => {});
-    const answers = await answersOf(Array(400).fill(text), createApp({ ...engine, driftRig }));
+    const answers = await answersOf(Array(400).fill(text), createApp({ driftRig }));
     expect(answers.length).toBeLessThan(400);
     expect(answers.at(-1)).toMatchObject({ problem: { code: "over-budget" } });
   });

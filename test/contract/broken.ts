@@ -1,6 +1,6 @@
 /** An engine that fails at whatever it is asked. */
 
-import type { Engine } from "@plumbdrift/api";
+import type { Engine } from "@plumbdrift/api/engine";
 
 const fails = (): never => {
   throw new Error("the secret of the engine");

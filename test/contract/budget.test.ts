@@ -1,6 +1,7 @@
 /** The work of a request is counted before computing, and what is computed is never more than was counted. */
 
-import { createApp, engine } from "@plumbdrift/api";
+import { createApp } from "@plumbdrift/api";
+import { type Engine, engine } from "@plumbdrift/api/engine";
 import * as contract from "@plumbdrift/contract";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
@@ -110,7 +111,7 @@ describe.each(within.map((operation) => [operation.id, operation] as const))("%s
 
 test("holding settles no more rigs than it counted", async () => {
   let compiled = 0;
-  const holdRig: typeof engine.holdRig = (input) => {
+  const holdRig: Engine["holdRig"] = (input) => {
     // a rig is compiled once for each settled state and each search, and its float is read twice more for what is said of it
     const rig = new Proxy(input.rig, {
       get: (target, key) => {
@@ -120,11 +121,7 @@ test("holding settles no more rigs than it counted", async () => {
     });
     return engine.holdRig({ ...input, rig });
   };
-  const { status } = await post(
-    "/v1/drifts/held",
-    exampleOf("/v1/drifts/held"),
-    createApp({ ...engine, holdRig }),
-  );
+  const { status } = await post("/v1/drifts/held", exampleOf("/v1/drifts/held"), createApp({ holdRig }));
   expect(status).toBe(200);
   expect(compiled).toBeGreaterThan(9);
   expect(compiled).toBeLessThanOrEqual(3 * (9 + 3) + 2);

@@ -1,6 +1,6 @@
 /** The work of a request: as it is counted beforehand, and as its answer shows it to have been done. */
 
-import { engine } from "@plumbdrift/api";
+import { engine } from "@plumbdrift/api/engine";
 import * as contract from "@plumbdrift/contract";
 import type { Body } from "./api.js";
 

@@ -6,14 +6,13 @@ import { methodNotAllowed } from "hono/method-not-allowed";
 import { batch, limitedBatch } from "./batch.js";
 import { compute, limited } from "./compute.js";
 import { documentPaths, serveDocument } from "./document.js";
-import { computations, type Engine, engine } from "./engine.js";
+import type { Given } from "./engine.js";
 import type { Kept } from "./kept.js";
+import { finder } from "./operations/index.js";
 import { ready } from "./ready.js";
 import { lookUp, routeOf } from "./reference.js";
 import { failed, refuse } from "./refuse.js";
 import { retiring } from "./retiring.js";
-
-export { type Engine, engine };
 
 /** What a host lends the app. */
 export interface Lent {
@@ -24,7 +23,7 @@ export interface Lent {
 }
 
 /** The app with every route. Tests may give it an engine that breaks. */
-export function createApp(given: Engine = engine, { around = [], kept }: Lent = {}): Hono {
+export function createApp(given: Given = {}, { around = [], kept }: Lent = {}): Hono {
   const app = new Hono();
   app.onError((error, c) => failed(c, error));
   app.notFound((c) => unknownPath(c, app));
@@ -34,20 +33,15 @@ export function createApp(given: Engine = engine, { around = [], kept }: Lent = 
   app.get("/healthz", (c) =>
     c.json({ status: "ok", engine: contract.ENGINE_VERSION, contract: contract.CONTRACT_VERSION }),
   );
-  app.get("/readyz", ready(given));
+  const find = finder(given);
+  app.get("/readyz", ready(find));
   for (const path of documentPaths) app.get(path, serveDocument(path));
   for (const reference of contract.references) app.get(routeOf(reference.path), lookUp(reference));
-  const bound = computations(given);
-  for (const one of bound) {
-    app.on(
-      ["POST", "QUERY"],
-      one.described.path,
-      retiring(one.described.deprecated),
-      limited,
-      compute(one, kept),
-    );
+  for (const id of contract.operationIds) {
+    const found = () => find(id);
+    app.on(["POST", "QUERY"], contract.paths[id], retiring(found), limited, compute(found, kept));
   }
-  app.post("/v1/batch", limitedBatch, batch(bound));
+  app.post("/v1/batch", limitedBatch, batch(find));
   return app;
 }
 

@@ -4,9 +4,9 @@ import { BATCH, type BatchResult, itemsOf, problem, STREAM, WORK_PER_CALL } from
 import type { Context, Handler, MiddlewareHandler } from "hono";
 import { accepts } from "hono/accepts";
 import { type Call, charge } from "./call.js";
-import type { Computation } from "./computation.js";
 import { limitedTo } from "./compute.js";
 import { type Reader, readerOf, type Understood } from "./items.js";
+import type { Find } from "./operations/index.js";
 import { problemFor, refuse, send, strayQuery } from "./refuse.js";
 import { LINES, linesOf, sentAs, sentJson } from "./sent.js";
 
@@ -15,8 +15,8 @@ const whole = limitedTo(BATCH.bytes);
 /** A list is read as a whole, lines are not. */
 export const limitedBatch: MiddlewareHandler = (c, next) => (sentAs(c) === "lines" ? next() : whole(c, next));
 
-export function batch(bound: readonly Computation[]): Handler {
-  const read = readerOf(bound);
+export function batch(find: Find): Handler {
+  const read = readerOf(find);
   return async (c) => {
     const stray = strayQuery(c, {});
     if (stray) return stray;

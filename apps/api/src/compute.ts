@@ -24,11 +24,11 @@ export function limitedTo(bytes: number): MiddlewareHandler {
 export const limited: MiddlewareHandler = limitedTo(MAX_BODY_BYTES);
 
 /** The handler of a computation, for POST and for QUERY (RFC 10008) alike. */
-export function compute({ described, prepare }: Computation, kept: Kept = nothingKept): Handler {
-  const parameters = described.explain === undefined ? {} : EXPLAIN;
+export function compute(find: () => Promise<Computation>, kept: Kept = nothingKept): Handler {
   return async (c) => {
+    const { described, prepare } = await find();
     c.header("Accept-Query", "application/json");
-    const stray = strayQuery(c, parameters);
+    const stray = strayQuery(c, described.explain === undefined ? {} : EXPLAIN);
     if (stray) return stray;
     if (sentAs(c) !== "json") {
       return refuse(

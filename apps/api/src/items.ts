@@ -1,7 +1,8 @@
 /** From an item of a batch, or a line of a stream, to what can be computed. */
 
 import { idOf, itemOf, type Problem, problem, STREAM } from "@plumbdrift/contract";
-import type { Computation, Prepared } from "./computation.js";
+import type { Prepared } from "./computation.js";
+import type { Find } from "./operations/index.js";
 import { problemFor } from "./refuse.js";
 import { parsed, type SentLine } from "./sent.js";
 
@@ -18,8 +19,7 @@ export interface Reader {
 }
 
 /** Reads items for these computations. Does not throw: what cannot be read is a problem at its place. */
-export function readerOf(bound: readonly Computation[]): Reader {
-  const byName = new Map(bound.map((one) => [one.described.id, one]));
+export function readerOf(find: Find): Reader {
   const read = async (sent: unknown, index: number): Promise<Understood> => {
     const id = idOf(sent);
     const place = { index, ...(id === undefined ? {} : { id }) };
@@ -30,8 +30,8 @@ export function readerOf(bound: readonly Computation[]): Reader {
       return { ok: false, problem: problem("invalid-request", detail, { errors: [...item.errors] }), place };
     }
     try {
-      // the schema of an item allows no other operation
-      return { ...byName.get(item.body.operation)!.prepare(item.body.body), place };
+      const { prepare } = await find(item.body.operation);
+      return { ...prepare(item.body.body), place };
     } catch (error) {
       return { ok: false, problem: problemFor(error), place };
     }

@@ -1,11 +1,11 @@
 /** Serves the API from Node, as environment variables say (docs/operation.md). Stops gracefully on SIGTERM and SIGINT. */
 import { getConnInfo } from "@hono/node-server/conninfo";
-import { computations, engine } from "./engine.js";
 import { answersIn } from "./node/answers.js";
 import { linesTo } from "./node/lines.js";
 import { createHttpServer } from "./node/server.js";
 import { stopper } from "./node/stop.js";
 import { turns } from "./node/turns.js";
+import { finder } from "./operations/index.js";
 import { serveReferencePage } from "./reference-page.js";
 import type { Config } from "./service/config.js";
 import { createService } from "./service/service.js";
@@ -23,7 +23,7 @@ const service = createService(config, {
   around: telemetry.around,
 });
 serveReferencePage(service);
-serveTools(service, computations(engine));
+serveTools(service, finder());
 
 const server = createHttpServer(service.fetch, config.requestSeconds);
 const { stop } = stopper(server);

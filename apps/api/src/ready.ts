@@ -1,13 +1,12 @@
 /** Whether this host computes what it should: three published values, computed anew at every call through the whole of an operation. */
 
-import { ENGINE_VERSION, type Ready } from "@plumbdrift/contract";
+import { ENGINE_VERSION, type OperationId, type Ready } from "@plumbdrift/contract";
 import type { Context, Handler } from "hono";
-import type { Computation } from "./computation.js";
-import { computations, type Engine } from "./engine.js";
+import type { Find } from "./operations/index.js";
 import { refuse } from "./refuse.js";
 
 interface Check {
-  readonly operation: string;
+  readonly operation: OperationId;
   readonly body: object;
   /** Where the answer says the quantity. */
   readonly at: readonly string[];
@@ -62,13 +61,12 @@ const checks: readonly Check[] = [
   },
 ];
 
-/** The handler for an engine: 503 when any value is off. */
-export function ready(given: Engine): Handler {
-  const bound = new Map(computations(given).map((one) => [one.described.id, one]));
+/** 503 when any value is off. */
+export function ready(find: Find): Handler {
   return async (c: Context) => {
     const made: Ready["checks"][number][] = [];
     for (const { operation, body, at, source, printed, unit, tolerance } of checks) {
-      const said = quantityAt(await computed(c, bound.get(operation), body), at);
+      const said = quantityAt(await computed(c, () => find(operation), body), at);
       const [published, got] = [`${printed} ${unit}`, `${said.value.toPrecision(6)} ${said.unit}`];
       const right = said.unit === unit && Math.abs(said.value - Number(printed)) <= tolerance;
       if (!right)
@@ -81,10 +79,10 @@ export function ready(given: Engine): Handler {
 }
 
 /** The answer to a body; nothing where the engine fails. */
-async function computed(c: Context, bound: Computation | undefined, body: object): Promise<unknown> {
+async function computed(c: Context, find: () => ReturnType<Find>, body: object): Promise<unknown> {
   try {
-    const prepared = bound?.prepare(body);
-    return prepared?.ok ? prepared.run() : undefined;
+    const prepared = (await find()).prepare(body);
+    return prepared.ok ? prepared.run() : undefined;
   } catch (error) {
     c.get("call")?.report(error);
     return undefined;

@@ -13,8 +13,8 @@ const old = { ...readColumn, path: "/v1/old-columns", deprecated };
 /** An app with an operation that is made up to be on its way out, and the one that stays. */
 const app = new Hono();
 for (const one of [old, readColumn]) {
-  const bound = computation(one, engine.readColumn);
-  app.post(one.path, retiring(bound.described.deprecated), limited, compute(bound));
+  const find = async () => computation(one, engine.readColumn);
+  app.post(one.path, retiring(find), limited, compute(find));
 }
 
 async function headersOf(path: string, body: unknown): Promise<readonly unknown[]> {

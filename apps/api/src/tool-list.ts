@@ -1,7 +1,7 @@
 /** The computations as a language-model client is told of them: names, descriptions and schemas of the document. */
 
 import type { Tool } from "@modelcontextprotocol/sdk/types.js";
-import type { Described } from "@plumbdrift/contract";
+import { operationIds, paths } from "@plumbdrift/contract";
 
 /** What is read of the document. */
 interface Document {
@@ -32,13 +32,10 @@ export const instructions: string = [
 ].join(" ");
 
 /** One tool for each operation, under its operation id. */
-export function toolList(
-  operations: readonly Pick<Described, "id" | "path">[],
-  document: Document,
-): readonly Tool[] {
+export function toolList(document: Document): readonly Tool[] {
   const { schemas } = document.components;
-  return operations.map(({ id, path }) => {
-    const { summary, description, requestBody } = posted(document, path);
+  return operationIds.map((id) => {
+    const { summary, description, requestBody } = posted(document, paths[id]);
     const { schema, examples } = requestBody.content["application/json"];
     const given = Object.values(examples).map(({ value }) => value);
     return {

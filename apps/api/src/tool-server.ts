@@ -11,10 +11,11 @@ import {
   type Tool,
 } from "@modelcontextprotocol/sdk/types.js";
 import { AjvJsonSchemaValidator } from "@modelcontextprotocol/sdk/validation/ajv";
-import { CONTRACT_VERSION, nearest, type Problem } from "@plumbdrift/contract";
+import { CONTRACT_VERSION, nearest, operationIds, type Problem } from "@plumbdrift/contract";
 import type { Context } from "hono";
 import { charge } from "./call.js";
 import type { Computation } from "./computation.js";
+import type { Find } from "./operations/index.js";
 import type { problemFor } from "./refuse.js";
 import { documents } from "./rendered.js";
 import { instructions, toolList } from "./tool-list.js";
@@ -24,25 +25,21 @@ const jsonSchemaValidator = new AjvJsonSchemaValidator();
 
 /** What is called, and what an error of it is. It comes from the app: in a bundle of its own this file knows no error of the core. */
 export interface Called {
-  readonly computations: readonly Computation[];
+  readonly find: Find;
   readonly problemFor: typeof problemFor;
 }
 
 /** What answers a message: nothing is kept between two requests, so any host may answer the next. */
 export function toolServer({
-  computations,
+  find,
   problemFor,
 }: Called): (c: Context, message: unknown) => Promise<Response> {
-  const tools = toolList(
-    computations.map(({ described }) => described),
-    JSON.parse(documents["/openapi.json"]),
-  );
-  const byName = new Map(computations.map((bound) => [bound.described.id, bound]));
+  const tools = toolList(JSON.parse(documents["/openapi.json"]));
   const call: Calling = async (c, name, given) => {
-    const bound = byName.get(name);
-    if (bound === undefined) throw noTool(name, [...byName.keys()]);
+    const id = operationIds.find((one) => one === name);
+    if (id === undefined) throw noTool(name);
     try {
-      return await called(c, bound, given);
+      return await called(c, await find(id), given);
     } catch (error) {
       return refused(problemFor(error, c.get("call")));
     }
@@ -66,8 +63,8 @@ function serverOf(c: Context, tools: readonly Tool[], call: Calling): Server {
   return server;
 }
 
-function noTool(name: string, names: readonly string[]): McpError {
-  const near = nearest(name, names);
+function noTool(name: string): McpError {
+  const near = nearest(name, operationIds);
   const hint = near === undefined ? "tools/list has every name." : `Did you mean ${near}?`;
   return new McpError(ErrorCode.InvalidParams, `There is no such tool. ${hint}`);
 }

@@ -2,7 +2,7 @@
 
 import { z } from "@hono/zod-openapi";
 import { BATCH } from "./limits.js";
-import { operations } from "./operations/index.js";
+import { type OperationId, operationIds } from "./paths.js";
 import { type Problem, ProblemSchema } from "./problems.js";
 import { type Decoding, decodeBody } from "./quantity/decode.js";
 import { isRecord } from "./quantity/walk.js";
@@ -11,7 +11,7 @@ import { printable } from "./schemas/tackle.js";
 
 export interface BatchItem {
   readonly id?: string | undefined;
-  readonly operation: string;
+  readonly operation: OperationId;
   readonly body: Readonly<Record<string, unknown>>;
 }
 
@@ -33,9 +33,7 @@ const anyObject = (description: string) => z.looseObject({}).openapi({ type: "ob
 
 export const BatchItemSchema: Strict<BatchItem> = strict<BatchItem>({
   id: idSchema.optional().openapi({ description: "Yours, up to 80 characters: the result repeats it." }),
-  operation: z
-    .enum(operations.map(({ id }) => id) as [string, ...string[]])
-    .openapi({ description: "The operationId of a computation." }),
+  operation: z.enum(operationIds).openapi({ description: "The operationId of a computation." }),
   body: anyObject("The body that this operation takes."),
 }).openapi("BatchItem", { description: "One computation of a batch." });
 

@@ -20,6 +20,7 @@ export { BATCH, MAX_BODY_BYTES, STREAM } from "./limits.js";
 export type { Answer, Described, Example, Operation, Understood } from "./operation.js";
 export * from "./operations/index.js";
 export { EXPLAIN, type Parameters, parameterErrors } from "./parameters.js";
+export { type OperationId, operationIds, paths } from "./paths.js";
 export {
   type Problem,
   type ProblemCode,

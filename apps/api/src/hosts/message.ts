@@ -1,7 +1,7 @@
 /** One message of a queue: a computation asked for, and the outcome to deliver. Knows no queue. */
 
-import { nearest, type Problem, problem, problemOf } from "@plumbdrift/contract";
-import { computations, engine } from "../engine.js";
+import { nearest, operationIds, type Problem, problem, problemOf } from "@plumbdrift/contract";
+import { finder } from "../operations/index.js";
 
 /** What came of a message: status and body are those that the same request gets over HTTP. */
 export interface Outcome {
@@ -15,7 +15,7 @@ export interface Outcome {
 /** Takes an outcome away. Rejects when it could not: then the message comes again. */
 export type Deliver = (outcome: Outcome) => Promise<void>;
 
-const byName = new Map(computations(engine).map((bound) => [bound.described.id, bound]));
+const find = finder();
 const expected = '{"id": "…", "operation": "settleRig", "body": {…}}';
 
 /** Answers a message of unknown shape. Throws only for a failure of ours: what a sender got wrong is an outcome. */
@@ -25,13 +25,13 @@ export async function answerMessage(sent: unknown, name: string): Promise<Outcom
   if (typeof operation !== "string") {
     return refused(known, problem("invalid-request", `A message is ${expected}.`));
   }
-  const bound = byName.get(operation);
-  if (bound === undefined) {
-    const near = nearest(operation, [...byName.keys()]);
+  const asked = operationIds.find((one) => one === operation);
+  if (asked === undefined) {
+    const near = nearest(operation, operationIds);
     const hint = near === undefined ? "The document lists them." : `Did you mean ${near}?`;
     return refused(known, problem("invalid-request", `No operation has this name. ${hint}`));
   }
-  const prepared = bound.prepare(body);
+  const prepared = (await find(asked)).prepare(body);
   if (!prepared.ok) return { ...refused(known, prepared.problem), operation };
   try {
     return { id: known, operation, status: 200, body: prepared.run() };

@@ -10,7 +10,7 @@ import {
 } from "@plumbdrift/contract";
 import { metres } from "@plumbdrift/core";
 import { describe, expect, test } from "vitest";
-import { type Engine, engine } from "../engine.js";
+import { engine, type Given } from "../engine.js";
 import { type Environment, readConfig } from "./config.js";
 import { newKey } from "./keys.js";
 import { createService, type Host } from "./service.js";
@@ -73,7 +73,7 @@ const secret = (): never => {
   throw new Error("the secret of the host");
 };
 /** An engine whose jumps are a hundredth too high, or which fails. */
-const off: Engine = {
+const off: Given = {
   ...engine,
   jumpFlow: (input) => {
     const jump = engine.jumpFlow(input);

@@ -7,7 +7,7 @@ import { routePath } from "hono/route";
 import { secureHeaders } from "hono/secure-headers";
 import { createApp } from "../app.js";
 import type { Call } from "../call.js";
-import { type Engine, engine } from "../engine.js";
+import type { Given } from "../engine.js";
 import type { Kept } from "../kept.js";
 import { admit } from "./admit.js";
 import type { Config } from "./config.js";
@@ -16,7 +16,7 @@ import { memoryStore, type RateStore } from "./rate-limit.js";
 
 /** What a host lends. */
 export interface Host {
-  readonly engine?: Engine;
+  readonly engine?: Given;
   readonly store?: RateStore;
   /** Takes a line of the log. */
   readonly log?: (line: string) => void;
@@ -42,7 +42,7 @@ export function createService(config: Config, host: Host = {}): Hono {
     around = [],
   } = host;
   const log = logger(config.log, host.log ?? console.log, now);
-  return createApp(host.engine ?? engine, {
+  return createApp(host.engine, {
     around: [
       ...around,
       record(log, now, turn),

@@ -6,6 +6,7 @@ import { type Footing, footing } from "../answer.js";
 import { adjustExamples } from "../examples-outing.js";
 import { columnSteps } from "../explanations/column.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
@@ -177,7 +178,7 @@ export const adjustRig: Operation<AdjustQuestion, AdjustedRig, Answered> = opera
   Answered
 >({
   id: "adjustRig",
-  path: "/v1/adjustments",
+  path: paths.adjustRig,
   summary: "I saw this: what is the water really like, and what changes first?",
   description:
     "Ticks on the bed, a drowned dry, a lean, an overtaking nymph or a timed drift revise depth, speed, profile, drag and dressing by Bayes' rule over settled rigs; then the single change that gains most over all that is still likely. Priors and likelihoods are stated assumptions, each to be replaced.",

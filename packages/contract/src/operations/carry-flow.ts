@@ -14,6 +14,7 @@ import { type Footing, footing } from "../answer.js";
 import { carryExamples } from "../examples-channel.js";
 import { shearSteps, uniformSteps } from "../explanations/channel.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import { plain, type Said, strict, type Wire } from "../quantity/wire.js";
@@ -103,7 +104,7 @@ export const carryFlow: Operation<Input, Carried, Wire<Carried>> = operation<
   Wire<Carried>
 >({
   id: "carryFlow",
-  path: "/v1/channels/flows",
+  path: paths.carryFlow,
   summary: "What does this channel carry at a depth?",
   description:
     "The section that the water fills and its uniform flow: friction and slope in balance over a long even reach.",

@@ -22,6 +22,7 @@ import { type Footing, footing } from "../answer.js";
 import { checkExamples } from "../examples-check.js";
 import { driftSteps } from "../explanations/rig.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import type { Decoding } from "../quantity/decode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
@@ -168,7 +169,7 @@ const places: Places = [
 
 const made: Operation<Input, Checked, Answered> = operation<Asked, Input, Checked, Answered>({
   id: "checkRig",
-  path: "/v1/checks",
+  path: paths.checkRig,
   summary: "Is this rig sound here, and do the rules that somebody states allow it?",
   description:
     "Findings on balance, depth, strength and presentation, each with the smallest change that answers it, recomputed; on wading and heat; and the answer of each stated rule. No rules are shipped: what nobody states is unknown, and ask the local rules.",

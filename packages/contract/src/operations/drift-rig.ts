@@ -16,6 +16,7 @@ import { type Footing, footing } from "../answer.js";
 import { driftExamples } from "../examples.js";
 import { driftSteps } from "../explanations/rig.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { strict } from "../quantity/wire.js";
 import { DriftSchema, driftOf, type WireDrift } from "../schemas/drift.js";
@@ -59,7 +60,7 @@ export const driftRig: Operation<Input, DriftPastFish, Answered> = operation<
   Answered
 >({
   id: "driftRig",
-  path: "/v1/drifts/unsteady",
+  path: paths.driftRig,
   summary: "Where does this rig go, from the cast to the end of the run?",
   description:
     "The path of every body, time and distance until the rig has settled, and seconds inside the window.",

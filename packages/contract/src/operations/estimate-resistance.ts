@@ -15,6 +15,7 @@ import { type Footing, footing } from "../answer.js";
 import { resistanceExamples } from "../examples-measured.js";
 import { resistanceSteps } from "../explanations/measured.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
@@ -84,7 +85,7 @@ export const estimateResistance: Operation<Bed, ResistanceAnswer, Answered> = op
   Answered
 >({
   id: "estimateResistance",
-  path: "/v1/channels/resistances",
+  path: paths.estimateResistance,
   summary: "How much does this bed hold the water back?",
   description:
     "Manning's n, f and the velocity ratio by every published law that the given sizes, slope and descriptions allow, with their spread.",

@@ -6,6 +6,7 @@ import { type Footing, footing } from "../answer.js";
 import { depthExamples } from "../examples-channel.js";
 import { criticalSteps, uniformSteps } from "../explanations/channel.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantitySchemas as q, quantity } from "../quantity/schema.js";
 import { plain, strict, tag, type Wire } from "../quantity/wire.js";
@@ -99,7 +100,7 @@ export const findDepth: Operation<Input, Depths, Wire<Depths>> = operation<
   Wire<Depths>
 >({
   id: "findDepth",
-  path: "/v1/channels/depths",
+  path: paths.findDepth,
   summary: "How deep does this discharge run?",
   description:
     "Normal depths with their speeds, and critical depth. That the section cannot carry it, or that the bed does not fall, is an answer, not an error.",

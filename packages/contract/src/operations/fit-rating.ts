@@ -14,6 +14,7 @@ import { type Footing, footing } from "../answer.js";
 import { ratingExamples } from "../examples-measured.js";
 import { ratingSteps } from "../explanations/measured.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { type quantitySchemas as q, quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
@@ -99,7 +100,7 @@ export const fitRating: Operation<Input, Result, Wire<RatingAnswer>> = operation
   Wire<RatingAnswer>
 >({
   id: "fitRating",
-  path: "/v1/channels/ratings",
+  path: paths.fitRating,
   summary: "What discharge goes with what stage here?",
   description:
     "A power of the height above zero flow by weighted least squares, read at any stage with the interval of the curve and that of one more gauging.",

@@ -6,6 +6,7 @@ import { type Footing, footing } from "../answer.js";
 import { holdExamples } from "../examples.js";
 import { heldSteps } from "../explanations/rig.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
@@ -51,7 +52,7 @@ interface Input extends BuiltRig {
 
 export const holdRig: Operation<Input, Held, Wire<Answered>> = operation<Asked, Input, Held, Wire<Answered>>({
   id: "holdRig",
-  path: "/v1/drifts/held",
+  path: paths.holdRig,
   summary: "How much upstream tension brings the nymph in step with its water?",
   description:
     "The settled rig against a steady upstream pull on the float: the whole curve, and the two pulls worth knowing. Watch the slip of the float against the foam to judge the pull.",

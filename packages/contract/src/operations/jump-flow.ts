@@ -13,6 +13,7 @@ import { type Footing, footing } from "../answer.js";
 import { jumpExamples } from "../examples-channel.js";
 import { jumpSteps } from "../explanations/channel.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
@@ -85,7 +86,7 @@ export const jumpFlow: Operation<Input, HydraulicJump, Answered> = operation<
   Answered
 >({
   id: "jumpFlow",
-  path: "/v1/channels/jumps",
+  path: paths.jumpFlow,
   summary: "Where shooting water jumps, how high does it rise and what does it lose?",
   description:
     "The depth after the jump by specific force, in any section; the slope and the friction over its length are left out. That there is no jump is an answer, not an error.",

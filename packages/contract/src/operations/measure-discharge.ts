@@ -13,6 +13,7 @@ import { type Footing, footing } from "../answer.js";
 import { dischargeExamples } from "../examples-measured.js";
 import { dischargeSteps } from "../explanations/measured.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import type { Units } from "../quantity/units.js";
 import { strict, type Wire } from "../quantity/wire.js";
@@ -93,7 +94,7 @@ export const measureDischarge: Operation<Input, Result, Wire<Measured>> = operat
   Wire<Measured>
 >({
   id: "measureDischarge",
-  path: "/v1/channels/discharges",
+  path: paths.measureDischarge,
   summary: "How much water passes, from depths and speeds measured across the stream?",
   description:
     "Panels of the mid-section or the mean-section method, each speed by its own point method, and the uncertainty from stated components.",

@@ -14,6 +14,7 @@ import { setupExamples } from "../examples.js";
 import { columnSteps } from "../explanations/column.js";
 import { driftSteps } from "../explanations/rig.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import type { Units } from "../quantity/units.js";
 import { strict } from "../quantity/wire.js";
 import { PresentedSchema, presentedOf, saidPresented } from "../schemas/presentation.js";
@@ -60,7 +61,7 @@ interface Input extends Omit<Stop, "column"> {
 export const rankSetups: Operation<Input, Ranking, Answered> = operation<Asked, Input, Ranking, RankedSetups>(
   {
     id: "rankSetups",
-    path: "/v1/setups",
+    path: paths.rankSetups,
     summary: "What should I tie on, for this water and this fish, and why?",
     description:
       "Every combination of the box, the hard limits first, then ranked by effective seconds in the fish's window. Two flies are legal only where the rules say so: ask the local rules.",

@@ -15,6 +15,7 @@ import { type Footing, footing } from "../answer.js";
 import { columnExamples } from "../examples.js";
 import { columnSteps } from "../explanations/column.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
@@ -72,7 +73,7 @@ interface Input {
 
 export const readColumn: Operation<Input, Column, Answered> = operation<Asked, Input, Column, Answered>({
   id: "readColumn",
-  path: "/v1/columns",
+  path: paths.readColumn,
   summary: "How fast does the water run at each height?",
   description:
     "From depth, a surface speed (or timed floats, or measured points), the bed and the temperature to the speed at every height over one spot.",

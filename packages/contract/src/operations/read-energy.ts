@@ -13,6 +13,7 @@ import { type Footing, footing } from "../answer.js";
 import { energyExamples } from "../examples-channel.js";
 import { energySteps, stateSteps } from "../explanations/channel.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantitySchemas as q, quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
@@ -110,7 +111,7 @@ export const readEnergy: Operation<Input, Energy, Wire<Energy>> = operation<
   Wire<Energy>
 >({
   id: "readEnergy",
-  path: "/v1/channels/energies",
+  path: paths.readEnergy,
   summary: "In what state is this flow, and at which other depths could it run?",
   description:
     "Froude number, specific energy and specific force at a depth, the least energy, and the depths of equal energy and of equal force.",

@@ -12,6 +12,7 @@ import { type Footing, footing } from "../answer.js";
 import { geometryExamples } from "../examples-measured.js";
 import { streamSteps } from "../explanations/measured.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
@@ -81,7 +82,7 @@ export const scaleStream: Operation<Input, Result, Wire<StreamAnswer>> = operati
   Wire<StreamAnswer>
 >({
   id: "scaleStream",
-  path: "/v1/channels/geometries",
+  path: paths.scaleStream,
   summary: "How wide, deep and fast is this stream at other discharges?",
   description:
     "Hydraulic geometry: powers of discharge through one measurement with published exponents, or fitted to three and more with their prediction intervals.",

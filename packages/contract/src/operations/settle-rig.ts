@@ -11,6 +11,7 @@ import { type Footing, footing } from "../answer.js";
 import { rigExamples } from "../examples.js";
 import { settledSteps } from "../explanations/rig.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import type { Units } from "../quantity/units.js";
 import { strict } from "../quantity/wire.js";
 import { type Pulls, pulls } from "../schemas/pulls.js";
@@ -47,7 +48,7 @@ interface Input extends BuiltRig {
 
 export const settleRig: Operation<Input, Settled, Answered> = operation<Asked, Input, Settled, Answered>({
   id: "settleRig",
-  path: "/v1/drifts/settled",
+  path: paths.settleRig,
   summary: "Where does this rig hang once it has settled?",
   description:
     "The speed, the shape of the line and the height of each sinker at which every force is in balance. A rig that drowns or lies on the bed is an answer, not an error.",

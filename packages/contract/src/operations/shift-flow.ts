@@ -15,6 +15,7 @@ import { type Footing, footing } from "../answer.js";
 import { flowExamples } from "../examples-flow.js";
 import { shiftSteps } from "../explanations/outing.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { strict } from "../quantity/wire.js";
 import { waterPlaces } from "../refusal.js";
 import { methodOf } from "../schemas/flow-method.js";
@@ -75,7 +76,7 @@ export const shiftFlow: Operation<Input, ShiftedFlow, Answered> = operation<
   Answered
 >({
   id: "shiftFlow",
-  path: "/v1/flows",
+  path: paths.shiftFlow,
   summary: "The gauge changed: what are depth and speed at my stop now?",
   description:
     "Depth, surface speed and width at another discharge with their spread: by published exponents, by your own pairs of measurements, or by a section with its slope and resistance; then wading and, if asked, setups at the new flow. A stop that falls dry, a section that does not carry the flow and a gauge that is silent at the hour are answers.",

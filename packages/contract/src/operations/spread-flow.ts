@@ -6,6 +6,7 @@ import { type Footing, footing } from "../answer.js";
 import { laneExamples } from "../examples-channel.js";
 import { uniformSteps } from "../explanations/channel.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import { plain, type Said, strict, tag, type Wire } from "../quantity/wire.js";
@@ -89,7 +90,7 @@ export const spreadFlow: Operation<Input, LateralFlow, Answered> = operation<
   Answered
 >({
   id: "spreadFlow",
-  path: "/v1/channels/lanes",
+  path: paths.spreadFlow,
   summary: "How fast does the stream run at each place across?",
   description:
     "Uniform flow with a balance of weight and friction for every vertical, scaled to carry the discharge: speeds for the lanes of a cast.",

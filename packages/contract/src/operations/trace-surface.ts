@@ -13,6 +13,7 @@ import { type Footing, footing } from "../answer.js";
 import { surfaceExamples } from "../examples-channel.js";
 import { criticalSteps, surfaceSteps } from "../explanations/channel.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
@@ -111,7 +112,7 @@ interface Input {
 
 export const traceSurface: Operation<Input, Surface, Answered> = operation<Asked, Input, Surface, Answered>({
   id: "traceSurface",
-  path: "/v1/channels/surfaces",
+  path: paths.traceSurface,
   summary: "How does the water surface lie down a river of several reaches?",
   description:
     "Gradually varied flow between its controls, with the jumps where it changes from shooting to tranquil.",

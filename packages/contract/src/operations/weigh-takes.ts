@@ -13,6 +13,7 @@ import { type Footing, footing } from "../answer.js";
 import { takesExamples } from "../examples-outing.js";
 import { takesSteps } from "../explanations/outing.js";
 import { type Operation, operation } from "../operation.js";
+import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
@@ -150,7 +151,7 @@ export const weighTakes: Operation<Takes, WeighedTakes, Wire<Answered>> = operat
   Wire<Answered>
 >({
   id: "weighTakes",
-  path: "/v1/takes",
+  path: paths.weighTakes,
   summary: "Keep the dropper, or cut it off?",
   description:
     "When the dry out-fishes the nymph by more than about three to one, the dropper comes off (common practice, no source). The exact probability that the true ratio is above that, from the takes counted so far; the bare rule is shown beside.",

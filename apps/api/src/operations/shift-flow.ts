@@ -2,7 +2,7 @@
 
 import type { ShiftedFlow } from "@plumbdrift/contract";
 import * as core from "@plumbdrift/core";
-import type { Engine } from "./engine.js";
+import type { Engine } from "../engine.js";
 
 export const shiftFlow: Engine["shiftFlow"] = ({ question, flows, wade, stop }) => {
   const gauge =

@@ -1,10 +1,12 @@
-/** What each operation about a channel asks of the core. */
+/** The operations for the hydraulics of a channel, bound to the core. */
 
+import * as contract from "@plumbdrift/contract";
 import * as core from "@plumbdrift/core";
-import type { Engine } from "./engine.js";
+import { computation } from "../computation.js";
+import type { Engine } from "../engine.js";
+import type { Group } from "./index.js";
 
-type Channels = Pick<
-  Engine,
+type Id =
   | "carryFlow"
   | "findDepth"
   | "readEnergy"
@@ -14,10 +16,9 @@ type Channels = Pick<
   | "measureDischarge"
   | "fitRating"
   | "scaleStream"
-  | "estimateResistance"
->;
+  | "estimateResistance";
 
-export const channels: Channels = {
+export const engine: Pick<Engine, Id> = {
   carryFlow: ({ section, friction, slope, depth, water }) => {
     const channel = { section, friction, slope };
     const discharge = core.uniformDischarge(channel, depth);
@@ -95,6 +96,22 @@ export const channels: Channels = {
   },
   estimateResistance: core.resistanceOf,
 };
+
+export const bind: Group<Id> = (given) => ({
+  carryFlow: computation(contract.carryFlow, given.carryFlow ?? engine.carryFlow),
+  findDepth: computation(contract.findDepth, given.findDepth ?? engine.findDepth),
+  readEnergy: computation(contract.readEnergy, given.readEnergy ?? engine.readEnergy),
+  jumpFlow: computation(contract.jumpFlow, given.jumpFlow ?? engine.jumpFlow),
+  traceSurface: computation(contract.traceSurface, given.traceSurface ?? engine.traceSurface),
+  spreadFlow: computation(contract.spreadFlow, given.spreadFlow ?? engine.spreadFlow),
+  measureDischarge: computation(contract.measureDischarge, given.measureDischarge ?? engine.measureDischarge),
+  fitRating: computation(contract.fitRating, given.fitRating ?? engine.fitRating),
+  scaleStream: computation(contract.scaleStream, given.scaleStream ?? engine.scaleStream),
+  estimateResistance: computation(
+    contract.estimateResistance,
+    given.estimateResistance ?? engine.estimateResistance,
+  ),
+});
 
 /** How a discharge runs at a depth. */
 function stateAt(
