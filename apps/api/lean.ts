@@ -1,8 +1,10 @@
 /** What a bundle leaves out: only what nothing reads at run time. The suite of the hosts holds the answers to those of the whole. */
 
-import { readFile } from "node:fs/promises";
+import { readFile, rename, writeFile } from "node:fs/promises";
+import { join, parse as parsePath } from "node:path";
 import type { Options } from "tsup";
 import ts from "typescript";
+import { direct, sourceOf } from "./direct.js";
 import * as rendered from "./src/rendered.js";
 
 type Plugin = NonNullable<Options["esbuildPlugins"]>[number];
@@ -81,7 +83,8 @@ export const noJsonSchema: Plugin = {
   },
 };
 
-/** Descriptions are read by the document alone: without them the contract needs plain zod, and of that what it calls. */
+/** Descriptions are read by the document alone: without them the contract needs plain zod, and of that what it calls. It and
+ *  the core are taken file by file, from their sources, so that what a group of operations alone needs is loaded with it. */
 export const undescribed: Plugin = {
   name: "undescribed",
   setup({ onLoad, onResolve }) {
@@ -90,8 +93,14 @@ export const undescribed: Plugin = {
       external: true,
       sideEffects: false,
     }));
-    onLoad({ filter: /packages[\\/](contract|core)[\\/]dist[\\/][^\\/]+\.js$/ }, async ({ path }) => ({
-      contents: withPlainZod(withoutDescriptions(await readFile(path, "utf8"))),
+    onResolve({ filter: /^@plumbdrift\// }, ({ path }) => ({ path: sourceOf(path), sideEffects: false }));
+    onLoad({ filter: /[\\/](contract|core)[\\/]src[\\/].+\.ts$/ }, async ({ path }) => ({
+      contents: withPlainZod(withoutDescriptions(direct(await readFile(path, "utf8"), path))),
+      loader: "ts",
+    }));
+    onLoad({ filter: /[\\/]api[\\/]src[\\/].+\.ts$/ }, async ({ path }) => ({
+      contents: direct(await readFile(path, "utf8"), path),
+      loader: "ts",
     }));
   },
 };
@@ -107,7 +116,7 @@ const told: ReadonlyMap<string, readonly string[]> = new Map([
 /** `schema.openapi(…)` is a copy with a description: without it a copy is left, where one is needed. What is made while the module loads is marked as free
  *  of effects, so that what nobody uses of it can go. */
 function withoutDescriptions(text: string): string {
-  const file = ts.createSourceFile("contract.js", text, ts.ScriptTarget.ES2022, true);
+  const file = ts.createSourceFile("contract.ts", text, ts.ScriptTarget.ES2022, true);
   const lessen = (node: ts.Node): ts.Node => {
     if (ts.isFunctionLike(node) || ts.isClassLike(node)) return deferred(node);
     const left = ts.visitEachChild(shortened(node), lessen, undefined);
@@ -169,3 +178,31 @@ function withPlainZod(text: string): string {
     return `import * as ${name} from "zod";`;
   });
 }
+
+/** A deployment lists the files of a Worker: they keep their names from build to build. Shared parts are numbered, the largest first. */
+export const namedParts: NonNullable<Options["plugins"]>[number] = {
+  name: "named parts",
+  async buildEnd({ writtenFiles }) {
+    const parts = [...writtenFiles]
+      .map(({ name }) => ({ path: name, ...parsePath(name) }))
+      .filter(({ base }) => base.startsWith("part-"));
+    const texts = new Map<string, string>();
+    for (const { name } of writtenFiles) texts.set(name, await readFile(name, "utf8"));
+    const size = ({ path }: { readonly path: string }): number => texts.get(path)?.length ?? 0;
+    const shared = parts
+      .filter(({ base }) => base.startsWith("part-chunk-"))
+      .sort((a, b) => size(b) - size(a));
+    const nameOf = (part: (typeof parts)[number]): string =>
+      shared.includes(part) ? `part-${shared.indexOf(part) + 1}.js` : part.base.replace(/-[^-]*$/, ".js");
+    const names = parts.map((part) => [part.base, nameOf(part)] as const);
+    for (const [path, text] of texts) {
+      const { dir, base } = parsePath(path);
+      const name = names.find(([before]) => before === base)?.[1];
+      await writeFile(
+        path,
+        names.reduce((said, [before, after]) => said.replaceAll(before, after), text),
+      );
+      if (name !== undefined) await rename(path, join(dir, name));
+    }
+  },
+};

@@ -2,6 +2,7 @@ import { copyFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { defineConfig, type Options } from "tsup";
 import {
+  namedParts,
   noJsonSchema,
   oneLanguage,
   oneRouter,
@@ -49,11 +50,16 @@ const config: ReturnType<typeof defineConfig> = defineConfig([
   { ...bundled, entry: ["src/rendered.ts"], splitting: false },
   { ...served, entry: ["src/node.ts", "src/deno.ts", "src/bun.ts"] },
   { ...served, entry: ["src/tool-server.ts"], esbuildPlugins: [readApart, oneLanguage, undescribed] },
-  { ...oneFile, entry: ["src/hosts/lambda.ts", "src/hosts/sqs.ts", "src/hosts/workerd-service.ts"] },
+  { ...oneFile, entry: ["src/hosts/lambda.ts", "src/hosts/sqs.ts"] },
   // a Worker's size is limited: terser leaves less, in ten times the time
   {
     ...oneFile,
-    entry: ["src/hosts/workerd.ts"],
+    entry: ["src/hosts/workerd.ts", "src/hosts/workerd-service.ts"],
+    splitting: true,
+    esbuildOptions: (options) => {
+      options.chunkNames = "part-[name]-[hash]";
+    },
+    plugins: [namedParts],
     minify: "terser",
     terserOptions: { module: true, compress: { passes: 3, unsafe_arrows: true } },
   },
