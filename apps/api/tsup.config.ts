@@ -54,7 +54,7 @@ const config: ReturnType<typeof defineConfig> = defineConfig([
   // a Worker's size is limited: terser leaves less, in ten times the time
   {
     ...oneFile,
-    entry: ["src/hosts/workerd.ts", "src/hosts/workerd-service.ts"],
+    entry: ["src/hosts/workerd.ts"],
     splitting: true,
     esbuildOptions: (options) => {
       options.chunkNames = "part-[name]-[hash]";

@@ -2,14 +2,14 @@
 
 import { settleRig } from "@plumbdrift/contract";
 import { bareCommands, median, post, report } from "./bench.js";
-import { type Command, commands, started, stopped } from "./hosts.js";
+import { anyone, type Command, commands, started, stopped } from "./hosts.js";
 
 const rounds = 21;
 
 /** Milliseconds from the start of the process to the whole first answer. */
 async function coldStart(command: Command): Promise<number> {
   const begun = performance.now();
-  const { base, process: server } = await started(command);
+  const { base, process: server } = await started(command, anyone);
   const response = await post(base, settleRig);
   await response.text();
   const taken = performance.now() - begun;

@@ -1,11 +1,11 @@
 /** The deployment files fit what the build makes and what the services ask for. The API is run from them in contract.slow.ts, the queue in workers-queue.slow.ts. */
 
-import { existsSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import { describe, expect, test, vi } from "vitest";
 import runtimes from "../runtimes/package.json" with { type: "json" };
-import { deployed, template, wrangler } from "./deployment.js";
+import { deployed, embedded, template, wrangler } from "./deployment.js";
 import { lambda } from "./hosts.js";
 
 interface Resource {
@@ -16,8 +16,13 @@ interface Resource {
 
 describe("wrangler.jsonc", () => {
   test("names files of the build, and all that its script loads", () => {
-    const { script, rendered } = deployed(wrangler);
-    expect([script, rendered].map(existsSync)).toEqual([true, true]);
+    const { script, apart } = deployed(wrangler);
+    expect({ "workerd.js": script, ...apart }).toEqual(embedded());
+    const texts = Object.values(embedded()).map((path) => readFileSync(path, "utf8"));
+    const asked = texts.flatMap((text) => [...text.matchAll(/["']\.\/([\w-]+\.js)["']/g)]);
+    const loaded = new Set(asked.map(([, name]) => name));
+    expect(loaded.size).toBeGreaterThan(0);
+    expect([...loaded].sort()).toEqual(Object.keys(apart).sort());
     expect(wrangler).toMatchObject({ no_bundle: true, find_additional_modules: true });
   });
 

@@ -1,6 +1,6 @@
 /** The deployment files, read as the tools that deploy read them. */
 
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { type ParseError, parse } from "jsonc-parser";
 import { parseDocument } from "yaml";
@@ -34,7 +34,8 @@ export const wrangler: Wrangler = jsonc("wrangler.jsonc");
 
 interface Deployed {
   readonly script: string;
-  readonly rendered: string;
+  /** What the script loads when it needs it, by name. */
+  readonly apart: Readonly<Record<string, string>>;
   readonly compatibilityDate: string;
   readonly work: string;
   readonly results: string;
@@ -48,7 +49,7 @@ export function deployed({ main, compatibility_date, rules, queues }: Wrangler):
   const [producer, consumer] = [queues.producers[0]!, queues.consumers[0]!];
   return {
     script: resolve(folder, main),
-    rendered: resolve(folder, main, "..", rules[0]?.globs[0] ?? ""),
+    apart: filesOf(resolve(folder, main, ".."), rules[0]?.globs ?? []),
     compatibilityDate: compatibility_date,
     work: consumer.queue,
     results: producer.queue,
@@ -56,6 +57,20 @@ export function deployed({ main, compatibility_date, rules, queues }: Wrangler):
     failed: consumer.dead_letter_queue,
     retries: consumer.max_retries,
   };
+}
+
+/** The files of a folder that any of these patterns names. */
+function filesOf(from: string, globs: readonly string[]): Readonly<Record<string, string>> {
+  const patterns = globs.map((glob) => new RegExp(`^${glob.replaceAll(".", "\\.").replaceAll("*", ".*")}$`));
+  const names = readdirSync(from).filter((name) => patterns.some((pattern) => pattern.test(name)));
+  return Object.fromEntries(names.map((name) => [name, resolve(from, name)]));
+}
+
+/** The modules that workerd's own configuration lists, by name. */
+export function embedded(): Readonly<Record<string, string>> {
+  const text = readFileSync(`${folder}/workerd.capnp`, "utf8");
+  const modules = text.matchAll(/\(name = "([^"]+)", esModule = embed "([^"]+)"\)/g);
+  return Object.fromEntries([...modules].map(([, name = "", path = ""]) => [name, resolve(folder, path)]));
 }
 
 /** The template, its short forms of functions (`!Ref x`) as their long ones (`{ Ref: x }`). */

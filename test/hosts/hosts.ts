@@ -19,6 +19,9 @@ export interface Host {
 /** Variables of the service. */
 export type Variables = Readonly<Record<string, string>>;
 
+/** Serves whoever has no key: what has no loopback does not start without. */
+export const anyone: Variables = { ALLOW_ANONYMOUS: "1" };
+
 export interface Running {
   readonly ask: (request: Request) => Promise<Reply>;
   readonly stop: () => Promise<void>;
@@ -31,31 +34,28 @@ const runtime = (name: string): string => resolve(`../runtimes/node_modules/.bin
 /** The command that serves the API from a port. */
 export type Command = (port: number) => readonly string[];
 
-export const commands: Readonly<
-  Record<"node" | "nodeLts" | "workerd" | "workerdService" | "deno" | "bun", Command>
-> = {
+export const commands: Readonly<Record<"node" | "nodeLts" | "workerd" | "deno" | "bun", Command>> = {
   node: () => [process.execPath, `${apps}dist/node.js`],
   nodeLts: () => [runtime("node"), `${apps}dist/node.js`],
-  workerd: (port) => worker("workerd", port),
-  workerdService: (port) => worker("workerd-service", port),
+  workerd: (port) => [
+    runtime("workerd"),
+    "serve",
+    `${apps}deploy/workerd.capnp`,
+    `--socket-addr=http=127.0.0.1:${port}`,
+  ],
   deno: () => [runtime("deno"), "run", "--allow-net", "--allow-env", `${apps}dist/deno.js`],
   bun: () => [runtime("bun"), `${apps}dist/bun.js`],
 };
 
-function worker(config: string, port: number): readonly string[] {
-  const address = `--socket-addr=http=127.0.0.1:${port}`;
-  return [runtime("workerd"), "serve", `${apps}deploy/${config}.capnp`, address];
-}
-
 const served = (name: string, command: Command): Host => ({
   name,
   command,
-  start: (env) => serve(command, env),
+  start: (env = anyone) => serve(command, env),
 });
 
 const invoked = Object.entries(events).map(([name, event]) => ({
   name: `Lambda, ${name}`,
-  start: async (env: Variables = { ALLOW_ANONYMOUS: "1" }): Promise<Running> => {
+  start: async (env: Variables = anyone): Promise<Running> => {
     const handler = await lambda(env);
     return { ask: async (request) => replyOfLambda(await handler(event(request))), stop: async () => {} };
   },
@@ -71,11 +71,6 @@ export const hosts: readonly Host[] = [
   ...invoked,
 ];
 
-/** Those that have keys and limits: all, workerd by a script of its own. */
-export const services: readonly Host[] = hosts.map((host) =>
-  host.name === "workerd" ? served("workerd", commands.workerdService) : host,
-);
-
 /** The handler as a function has it that starts with these variables. */
 export async function lambda(env: Variables): Promise<LambdaHandler> {
   const before = { ...process.env };
@@ -88,7 +83,7 @@ export async function lambda(env: Variables): Promise<LambdaHandler> {
   }
 }
 
-async function serve(command: Command, env: Variables = {}): Promise<Running> {
+async function serve(command: Command, env: Variables): Promise<Running> {
   const { base, process: served } = await started(command, env);
   return {
     ask: async ({ method, path, headers, body }) => {

@@ -7,7 +7,7 @@ import { settleRig } from "@plumbdrift/contract";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { bodyOf } from "./bench.js";
 import type { Request } from "./exchange.js";
-import { type Command, hosts, lambda, type Running, services, started } from "./hosts.js";
+import { type Command, hosts, lambda, type Running, started } from "./hosts.js";
 
 const origin = "https://app.example";
 const env = {
@@ -27,7 +27,7 @@ const asking = (headers: Readonly<Record<string, string>> = {}): Request => ({
 });
 const key = { authorization: "Bearer the-key-of-a-test" };
 
-describe.each(services)("$name", ({ name, start }) => {
+describe.each(hosts)("$name", ({ name, start }) => {
   let running: Running;
   beforeAll(async () => {
     running = await start(env);
@@ -117,7 +117,7 @@ describe.each(processes)("$name", ({ command }) => {
 
 test("a Worker and a function do not start without keys, unless anyone may ask", async () => {
   const says = "This host can be reached from other machines: set PLUMBDRIFT_API_KEYS, or ALLOW_ANONYMOUS=1";
-  const worker = services.find(({ name }) => name === "workerd")!.command!;
+  const worker = hosts.find(({ name }) => name === "workerd")!.command!;
   await expect(started(worker)).rejects.toThrow(says);
   await expect(lambda({ PLUMBDRIFT_LOG: "off" })).rejects.toThrow(says);
 });

@@ -29,7 +29,7 @@ export default class extends WorkerEntrypoint {
   }
 }`;
 
-const { script, rendered, compatibilityDate, work, results, failed, retries } = deployed(wrangler);
+const { script, apart, compatibilityDate, work, results, failed, retries } = deployed(wrangler);
 const body = Object.values(settleRig.examples)[0]?.value;
 let workers: Miniflare;
 
@@ -47,8 +47,13 @@ beforeAll(() => {
         compatibilityDate,
         modules: [
           { type: "ESModule", path: "workerd.js", contents: readFileSync(script, "utf8") },
-          { type: "ESModule", path: "rendered.js", contents: readFileSync(rendered, "utf8") },
+          ...Object.entries(apart).map(([path, file]) => ({
+            type: "ESModule" as const,
+            path,
+            contents: readFileSync(file, "utf8"),
+          })),
         ],
+        bindings: { ALLOW_ANONYMOUS: "1" },
         serviceBindings: { RESULTS: "broker" },
         queueConsumers: {
           [work]: {

@@ -1,6 +1,9 @@
-/** For Workers: the API, and the consumer of a queue whose outcomes go to the queue bound as RESULTS. */
+/** For Workers: the service, as the variables of the Worker say, and the consumer of a queue whose outcomes go to the queue bound as RESULTS. */
 
-import { app } from "../app.js";
+import { env } from "cloudflare:workers";
+import type { Hono } from "hono";
+import { createService } from "../service/service.js";
+import { publicConfig } from "../service/start.js";
 import { answerMessage } from "./message.js";
 
 /** What is used of a queue, a message and a batch, as the Workers runtime documents them. */
@@ -32,6 +35,11 @@ async function queue(
   }
 }
 
-const host: Pick<typeof app, "fetch"> & { queue: typeof queue } = { fetch: app.fetch, queue };
+const variables = Object.entries(env).filter((one): one is [string, string] => typeof one[1] === "string");
+// the edge compresses: a body that says it is would be compressed again
+const config = { ...publicConfig(Object.fromEntries(variables)), compress: false };
+const service: Hono = createService(config, { address: (c) => c.req.header("cf-connecting-ip") ?? "" });
+
+const host: Pick<Hono, "fetch"> & { queue: typeof queue } = { fetch: service.fetch, queue };
 // biome-ignore lint/style/noDefaultExport: what the runtime looks for
 export default host;
