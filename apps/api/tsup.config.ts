@@ -10,7 +10,7 @@ import {
   renderedOnce,
   toolByTool,
   undescribed,
-} from "./lean.js";
+} from "./build/lean.js";
 
 /** Everything is bundled but what a runtime brings: what is deployed is one folder, with no node_modules beside it. */
 const bundled: Options = {
