@@ -19,7 +19,7 @@ import { paths } from "../paths.js";
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { type Strict, strict, type Wire } from "../quantity/wire.js";
+import { type Enumeration, type Strict, strict, type Wire } from "../quantity/wire.js";
 import { channelFields } from "../schemas/channel.js";
 import { resting } from "../schemas/friction.js";
 import { ResistanceSchema, type SaidResistance, saidResistance } from "../schemas/resistance.js";
@@ -32,10 +32,10 @@ const size = (name: string): Strict<NonNullable<Wire<Bed>["d50"]>> =>
   quantity("length", `${name} of the bed.`, 0.001, 10_000, "mm");
 
 /** The words of a table. */
-const wordsOf = <Word extends string>(table: Readonly<Record<Word, unknown>>): z.ZodType<Word> =>
+const wordsOf = <Word extends string>(table: Readonly<Record<Word, unknown>>): Enumeration<Word> =>
   z.enum(Object.keys(table) as [Word, ...Word[]]);
 
-const ChowSchema: z.ZodType<ChowChannel> = wordsOf(chowTable).openapi("ChowChannel", {
+const ChowSchema: Enumeration<ChowChannel> = wordsOf(chowTable).openapi("ChowChannel", {
   description: "A row of the table of natural and excavated channels.",
 });
 

@@ -52,9 +52,19 @@ export type Decoded<T, Absent = never> = T extends { value: number; unit: infer 
 
 type Fields<T> = {
   -readonly [K in keyof T]-?: undefined extends T[K]
-    ? z.ZodOptional<z.core.$ZodType<Exclude<T[K], undefined>>>
-    : z.core.$ZodType<T[K]>;
+    ? z.ZodOptional<Field<Exclude<T[K], undefined>>>
+    : Field<T[K]>;
 };
+
+/** What may be one of some words is an enumeration of all of them: a schema that leaves one out is of the type, too. */
+type Field<T> = [T] extends [string]
+  ? string extends T
+    ? z.core.$ZodType<T>
+    : Enumeration<T>
+  : z.core.$ZodType<T>;
+
+/** The schema of these words and no other. */
+export type Enumeration<W extends string> = z.ZodEnum<{ [K in W]: K }>;
 
 /** The schema of an object with the keys of `T` and no other. */
 export type Strict<T> = z.ZodObject<Fields<T>, z.core.$strict>;
@@ -65,7 +75,7 @@ export function strict<T>(fields: Fields<T>): Strict<T> {
 }
 
 /** The word that tells a variant of a union from the others. */
-export function tag<W extends string>(word: W): z.ZodEnum<{ [K in W]: K }> {
+export function tag<W extends string>(word: W): Enumeration<W> {
   return z.enum([word]).openapi({ description: "Which variant this is." });
 }
 

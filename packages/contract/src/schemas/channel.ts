@@ -4,7 +4,7 @@ import { z } from "@hono/zod-openapi";
 import type { CrossSection, Friction, Grounds, Water } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import type { Decoded, Said, Strict } from "../quantity/wire.js";
+import type { Decoded, Enumeration, Said, Strict } from "../quantity/wire.js";
 import type { Places } from "../refusal.js";
 import { FrictionSchema, frictionOf, type WireFriction, waterOf } from "./friction.js";
 import { SectionSchema, sectionOf, type WireSection } from "./section.js";
@@ -44,7 +44,7 @@ interface ChannelFields {
   readonly momentumCoefficient: z.ZodOptional<z.ZodNumber>;
   readonly temperature: z.ZodOptional<Strict<Said<"temperature">>>;
   readonly confidence: z.ZodOptional<z.ZodNumber>;
-  readonly units: z.ZodOptional<z.ZodType<Units>>;
+  readonly units: z.ZodOptional<Enumeration<Units>>;
 }
 
 /** The fields of requests about channels, by name. */

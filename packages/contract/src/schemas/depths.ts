@@ -3,12 +3,12 @@
 import { z } from "@hono/zod-openapi";
 import type { DepthsFor, FlowClass, Metres, MetresPerSecond } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
-import { plain, type Strict, strict, tag, type Wire } from "../quantity/wire.js";
+import { type Enumeration, plain, type Strict, strict, tag, type Wire } from "../quantity/wire.js";
 
 type OverCapacity = Extract<DepthsFor, { kind: "over-capacity" }>;
 type WithinStep = Extract<DepthsFor, { kind: "within-step" }>;
 
-export const FlowClassSchema: z.ZodType<FlowClass> = z
+export const FlowClassSchema: Enumeration<FlowClass> = z
   .enum(["subcritical", "critical", "supercritical"])
   .openapi("FlowClass", { description: "Froude number below, at or above 1." });
 

@@ -132,9 +132,11 @@ const RemedySchema: z.ZodType<WireRemedy> = z
     strict<SaidFish>({
       kind: tag("fish"),
       act: z
-        .enum(["hold", "cast", "soften", "run", "slack", "obey"])
+        .enum(["hold", "cast", "soften", "run", "slack", "obey", "stand", "wait"])
         .openapi({ description: "What to do otherwise." }),
-      to: MeasureSchema.optional().openapi({ description: "How much, or where the nymph lands." }),
+      to: MeasureSchema.optional().openapi({
+        description: "How much, where the nymph lands, or what to wait for.",
+      }),
       effect: EffectSchema,
       text,
     }).openapi("RemedyFish", { description: "Fish it otherwise, with the same rig." }),

@@ -3,11 +3,11 @@
 import { z } from "@hono/zod-openapi";
 import type { DischargeUncertainty, MeasuredDischarge, Panel } from "@plumbdrift/core";
 import { quantity } from "../quantity/schema.js";
-import { plain, type Strict, strict, type Wire } from "../quantity/wire.js";
+import { type Enumeration, plain, type Strict, strict, type Wire } from "../quantity/wire.js";
 
 export type Method = MeasuredDischarge["method"];
 
-export const MethodSchema: z.ZodType<Method> = z
+export const MethodSchema: Enumeration<Method> = z
   .enum(["mid-section, half-spacing", "mid-section, triangle", "mean-section"])
   .openapi("DischargeMethod", {
     description: "How verticals become panels, and what the mid-section method makes of the edges.",

@@ -12,7 +12,7 @@ import {
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { count, type Decoded, type Strict, strict, type Wire } from "../quantity/wire.js";
+import { count, type Decoded, type Enumeration, type Strict, strict, type Wire } from "../quantity/wire.js";
 import { CastSchema } from "./cast.js";
 import { drifted, PresentationSchema, presentedOf, type WirePresentation } from "./presentation.js";
 import { excessScale, pulls } from "./pulls.js";
@@ -69,7 +69,7 @@ export const SetupsSchema: Strict<AskedSetups> = strict<AskedSetups>({
     .openapi({ description: "How many to answer; 5 unless given." }),
 }).openapi("SetupsQuestion", { description: "Fish, box, run and limits of a ranking; all have defaults." });
 
-const RefusalSchema: z.ZodType<RefusalReason> = z
+const RefusalSchema: Enumeration<RefusalReason> = z
   .enum(["float-margin", "dropper-longer-than-depth", "dropper-outlasts-leader", "never-in-window"])
   .openapi("RefusalReason", { description: "A hard limit." });
 

@@ -5,7 +5,7 @@ import type { BedContact, LinePoint, Regime, Settled, SinkerState } from "@plumb
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { count, plain, type Strict, strict, type Wire } from "../quantity/wire.js";
+import { count, type Enumeration, plain, type Strict, strict, type Wire } from "../quantity/wire.js";
 
 /** A settled rig with a line of few points, and no margin where nothing pulls. */
 export interface SaidSettled extends Omit<Settled, "floatMargin" | "grounds"> {
@@ -14,7 +14,7 @@ export interface SaidSettled extends Omit<Settled, "floatMargin" | "grounds"> {
 
 export type WireSettled = Wire<SaidSettled>;
 
-export const RegimeSchema: z.ZodType<Regime> = z
+export const RegimeSchema: Enumeration<Regime> = z
   .enum(["hanging", "on-bed", "drowned", "slack-water"])
   .openapi("Regime", {
     description:

@@ -5,14 +5,14 @@ import type { Footing as Ground, Wader, Wading, WadingVerdict } from "@plumbdrif
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { type Strict, strict, type Wire } from "../quantity/wire.js";
+import { type Enumeration, type Strict, strict, type Wire } from "../quantity/wire.js";
 
 export const WaderSchema: Strict<Wire<Wader>> = strict<Wire<Wader>>({
   height: quantity("length", "Height of the person.", 0.5, 2.5, "m"),
   mass: quantity("mass", "Mass of the person.", 10, 300, "kg"),
 }).openapi("Wader", { description: "Who wades: the published limits go by height times mass." });
 
-export const GroundSchema: z.ZodType<Ground> = z.enum(["good", "normal", "poor"]).openapi("WadingGround", {
+export const GroundSchema: Enumeration<Ground> = z.enum(["good", "normal", "poor"]).openapi("WadingGround", {
   description:
     "How well a person stands there: poor on slippery or uneven beds, in the dark, alone or tired. Poor unless given.",
 });

@@ -13,7 +13,7 @@ import {
 import { encode } from "../quantity/encode.js";
 import { quantity } from "../quantity/schema.js";
 import type { Units } from "../quantity/units.js";
-import { type Decoded, type Strict, strict, type Wire } from "../quantity/wire.js";
+import { type Decoded, type Enumeration, type Strict, strict, type Wire } from "../quantity/wire.js";
 import { RefusedError } from "../refusal.js";
 
 /** An observation with its D84 beside its grade, and no water of stated properties. */
@@ -24,11 +24,11 @@ interface Seen extends Omit<Observation, "bed" | "water"> {
 
 export type WireWater = Wire<Seen>;
 
-export const UnitsSchema: z.ZodType<Units> = z
+export const UnitsSchema: Enumeration<Units> = z
   .enum(["si", "us"])
   .openapi("Units", { description: "The system the answer speaks: SI unless asked otherwise." });
 
-export const LawSchema: z.ZodType<ColumnLaw> = z
+export const LawSchema: Enumeration<ColumnLaw> = z
   .enum(["log", "log-wake", "dip", "power", "mixing-layer", "measured"])
   .openapi("Law", {
     description: "How speed grows with height above the bed.",
