@@ -1,5 +1,6 @@
 /** Every computation the API offers, in the order the document lists them. */
 import type { Described } from "../operation.js";
+import { type OperationId, operationIds } from "../paths.js";
 import { adjustRig } from "./adjust-rig.js";
 import { carryFlow } from "./carry-flow.js";
 import { checkRig } from "./check-rig.js";
@@ -45,7 +46,7 @@ export {
   weighTakes,
 };
 
-export const operations: readonly Described[] = [
+const all: { readonly [Id in OperationId]: Described } = {
   readColumn,
   settleRig,
   driftRig,
@@ -65,4 +66,6 @@ export const operations: readonly Described[] = [
   fitRating,
   scaleStream,
   estimateResistance,
-];
+};
+
+export const operations: readonly Described[] = operationIds.map((id) => all[id]);
