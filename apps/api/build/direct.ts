@@ -4,6 +4,9 @@ import { existsSync, readFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import ts from "typescript";
 
+/** What is read only when it is asked for stays in files of its own, and is imported as such. */
+export const readLater: RegExp = /^\.\/(rendered|tool-server)\.js$/;
+
 /** What a file of ours exports, by name. */
 type Exports = ReadonlyMap<string, Made>;
 
@@ -116,7 +119,7 @@ function fileNamed(statement: ts.ImportDeclaration | ts.ExportDeclaration, path:
   const { text } = moduleSpecifier;
   if (text.startsWith("@plumbdrift/")) return sourceOf(text);
   const file = resolve(dirname(path), text.replace(/\.js$/, ".ts"));
-  return text.startsWith(".") && existsSync(file) ? file : undefined;
+  return text.startsWith(".") && !readLater.test(text) && existsSync(file) ? file : undefined;
 }
 
 /** The index behind the name of a package of ours, or of a room of it. */

@@ -4,7 +4,7 @@ import { readFile, rename, writeFile } from "node:fs/promises";
 import { join, parse as parsePath } from "node:path";
 import type { Options } from "tsup";
 import * as rendered from "../src/rendered.js";
-import { direct, sourceOf } from "./direct.js";
+import { direct, readLater, sourceOf } from "./direct.js";
 import { shortened } from "./shortened.js";
 
 type Plugin = NonNullable<Options["esbuildPlugins"]>[number];
@@ -24,7 +24,7 @@ export const renderedOnce: Plugin = {
 export const readApart: Plugin = {
   name: "read apart",
   setup({ onResolve }) {
-    onResolve({ filter: /^\.\/(rendered|tool-server)\.js$/ }, ({ path }) => ({ path, external: true }));
+    onResolve({ filter: readLater }, ({ path }) => ({ path, external: true }));
   },
 };
 
