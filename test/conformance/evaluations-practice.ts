@@ -18,7 +18,9 @@ import {
   newtons,
   type Pieces,
   perSecond,
+  present,
   type Rig,
+  radians,
   rig,
   type Settled,
   seconds,
@@ -114,6 +116,31 @@ const quantities: Readonly<Record<string, (made: Rig, column: Column) => number>
   time: (made, column) => timeDown(made, column),
 };
 
+/** What has to be clear above the cover: how far the dry drifts until the rig hangs settled, and how far off it the nymph lands. */
+const places: Readonly<Record<string, (given: Tied, column: Column) => number>> = {
+  room: (given, column) => {
+    const { settling } = drift(tied(given), column, { ...downSoon, duration: seconds(10) });
+    if (!settling.settles) throw new RangeError("never settled");
+    return settling.distance;
+  },
+  landing: ({ dropper = 0.46 }) => {
+    const lanes = [0, 12].map((across) => ({ across: metres(across), surfaceSpeed: metresPerSecond(0.9) }));
+    const thrown = { distance: metres(6), upstream: radians(Math.PI / 4), lanes };
+    const { sinkerAcross = 0, sinkerDownstream = 0 } = present({ ...thrown, dropper: metres(dropper) }).cast;
+    return Math.hypot(sinkerAcross, sinkerDownstream);
+  },
+};
+
+/** A lighter rig on as much more dropper as it takes to fish as deep: it is towed. */
+function asDeep(column: Column): Tied {
+  const depth = (given: Tied): number => lowest(settle(tied(given), column)).depthBelowSurface;
+  for (let millimetres = 460; millimetres < 900; millimetres++) {
+    const towed = { metal: "brass", dropper: millimetres / 1000 } as const;
+    if (depth(towed) >= depth({})) return towed;
+  }
+  throw new RangeError("never so deep");
+}
+
 const severities = ["none", "note", "watch", "fix", "stop"];
 
 /** Severity of a finding on the rig at the stop, with a cast of its own. */
@@ -128,6 +155,12 @@ export const practiceEvaluations = {
     if (of === undefined) throw new RangeError("no such quantity");
     const column = columnOf(i);
     return Math.sign(of(tied(changed(i, "to")), column) - of(tied(changed(i, "from")), column));
+  },
+  "which way the shorter of two rigs of one depth moves": (i: Inputs): number => {
+    const of = places[text(i, "quantity")];
+    if (of === undefined) throw new RangeError("no such quantity");
+    const column = columnOf(i);
+    return Math.sign(of({}, column) - of(asDeep(column), column));
   },
   "nymph from the fish, m": (i: Inputs): number =>
     Math.abs(lowest(settle(tied({}), columnOf(i))).heightAboveBed - number(i, "holding")),

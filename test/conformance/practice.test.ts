@@ -107,6 +107,21 @@ test.each([0.3, 0.46, 0.6])("held in step on a dropper of %d m", (length) => {
   expect(page).toContain(row(`${length}`, ...cells));
 });
 
+test.each([
+  ["cobbles", cobbles],
+  ["boulders", boulders],
+] as const)("the shorter of two rigs of one depth, over %s", (bed, column) => {
+  const deep = lowest(tied(), column).depthBelowSurface;
+  let longer = 0.46;
+  while (lowest(tied({ metal: "brass", length: longer }), column).depthBelowSurface < deep) longer += 0.001;
+  const cells = [["tungsten", 0.46] as const, ["brass", longer] as const].flatMap(([metal, length]) => {
+    const { settling } = toDepth(tied({ metal, length }), column);
+    if (!settling.settles) throw new Error("never settled");
+    return [length.toFixed(2), (0.6 * length).toFixed(2), settling.distance.toFixed(1)];
+  });
+  expect(page).toContain(row(bed, ...cells));
+});
+
 test("a dropper of 0.46 m passes within 0.3 m of a fish 0.3 m off the bed", () => {
   for (const column of [cobbles, boulders]) {
     expect(Math.abs(lowest(tied(), column).heightAboveBed - 0.3)).toBeLessThan(0.3);

@@ -127,6 +127,14 @@ export const commonPractice: SourceCases = {
         printed: "1",
       },
     ]),
+    ...beds.flatMap((bed) =>
+      ["room", "landing"].map((quantity) => ({
+        id: `practice.shorter.${quantity}.${bed}`,
+        evaluates: "which way the shorter of two rigs of one depth moves" as const,
+        inputs: { quantity, bed },
+        printed: "-1",
+      })),
+    ),
     {
       id: "practice.plumb.length",
       evaluates: "depth fished over the dropper",

@@ -203,13 +203,16 @@ function dries(seen: Seen): readonly Made[] {
   );
 }
 
+/** A hold asks more of a hand than a step or two of tackle. */
+export const holdSteps = 4;
+
 function holds(seen: Seen): readonly Made[] {
   const { rig, settled, stop } = seen;
   if (stop.held !== undefined) return [];
   const hold = holdInStep(rig, stop.column, settled, newtons(0.02), stop.wind);
   if (hold.reach !== "held") return [];
   const { force } = hold.point;
-  return [act(seen, "hold", { name: "pull", kind: "force", value: force }, { held: force }, 4)];
+  return [act(seen, "hold", { name: "pull", kind: "force", value: force }, { held: force }, holdSteps)];
 }
 
 /** The nymph beside or above the dry, in the quicker lane. */

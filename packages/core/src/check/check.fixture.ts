@@ -19,7 +19,8 @@ import {
   newtons,
   perSecond,
 } from "../units/index.js";
-import type { CheckStop } from "./index.js";
+import { demoRules, sound } from "./examples.fixture.js";
+import type { CheckStop, Finding } from "./index.js";
 import type { Rules } from "./rules.js";
 
 export type Case = readonly [Pieces, CheckStop, Rules];
@@ -27,6 +28,34 @@ export type Case = readonly [Pieces, CheckStop, Rules];
 export function randomCases(seed: number, count: number): readonly Case[] {
   const dice = diceOf(seed);
   return Array.from({ length: count }, () => [piecesBy(dice), stopBy(dice), rulesBy(dice)]);
+}
+
+/** Rigs in proportion, by common practice and no source: a foam, hair or yarn dry of 8 or 10 over a small tungsten nymph on 5X, a dropper of half the depth, in
+ *  water over no boulders that is not too quick, cast and slackened well, under rules that they keep. Waded where depth times surface speed
+ *  is below 0.6 m²/s, where the first published classification says: not for people. */
+export function soundCases(seed: number, count: number): readonly Case[] {
+  const dice = diceOf(seed);
+  return Array.from({ length: count }, () => soundBy(dice));
+}
+
+function soundBy({ one, between }: Dice): Case {
+  const [style, size] = [one(["foam", "hair", "yarn"] as const), one([8, 10])];
+  const [depth, speed] = [between(0.75, 1), between(0.3, 0.9)];
+  const column = waterColumn({
+    depth: metres(depth),
+    surfaceSpeed: metresPerSecond(speed),
+    bed: one(["sand", "granule", "pebble", "cobble"] as const),
+    temperature: celsius(between(4, 15.9)),
+  });
+  const dropper = metres(Math.round(between(40, 55)) / 100);
+  const dry = { name: `${style} dry ${size}`, size, style };
+  const stop = { ...sound.stop, column, wades: depth * speed < 0.6 };
+  return [{ ...sound.pieces, dry, dropper }, stop, demoRules];
+}
+
+/** Findings that ask to stop or to fix. */
+export function graveOf(findings: readonly Finding[]): readonly Finding[] {
+  return findings.filter(({ severity }) => severity === "stop" || severity === "fix");
 }
 
 export function randomRules(seed: number): Rules {

@@ -71,7 +71,9 @@ export function check(inHand: Pieces, stop: CheckStop, rules?: Rules): Checked {
 }
 
 function workOf(rigs: readonly Seen[]): Checked["work"] {
-  return { settled: rigs.length, judged: rigs.filter(({ drifted }) => drifted()).length };
+  const asked = rigs.map((one) => one.asked());
+  const count = (what: "settled" | "judged"): number => asked.filter((one) => one[what]).length;
+  return { settled: count("settled"), judged: count("judged") };
 }
 
 function findingOf(one: Asked, remedyFor: (one: Asked) => Remedy): readonly Finding[] {

@@ -1,6 +1,6 @@
 /** The smallest change that answers a finding: tried on the model, and never one that swaps a fault for another or breaks a stated rule. */
 
-import { type Alteration, alterations } from "./alterations.js";
+import { type Alteration, alterations, holdSteps } from "./alterations.js";
 import type { Effect, Remedy } from "./finding.js";
 import { type Lever, type Question, type Reading, rank } from "./question.js";
 import { look, type Seen } from "./seen.js";
@@ -40,22 +40,31 @@ export function remedies(at: Seen, asked: readonly Asked[]): Remedies {
     (a, b) => Number(a.question.drifts ?? false) - Number(b.question.drifts ?? false),
   );
   const of: Remedies["of"] = ({ question, reading }) => {
-    const all = question.levers
-      .flatMap((lever) => trialsOf(lever))
-      .sort((a, b) => a.alteration.steps - b.alteration.steps);
+    const trialsBy = (levers: readonly Lever[]): readonly Trial[] =>
+      levers.flatMap(trialsOf).sort((a, b) => a.alteration.steps - b.alteration.steps);
     const before = rank(reading?.severity ?? null);
     // no other question may get worse; or none to a fault; or, where the rig must not be fished as it is, none to as bad
     const limits = [rank("note"), rank("fix"), rank("stop")].slice(0, before === rank("stop") ? 3 : 2);
     for (const limit of limits) {
-      const found = smallest(all, question, before, (trial) => isWorse(others, question, trial, limit));
+      const best = (levers: readonly Lever[]): Found | null =>
+        smallest(trialsBy(levers), question, before, (trial) => isWorse(others, question, trial, limit));
+      // what a hold needs is long in the finding: not where a smaller change answers
+      const quick = best(question.levers.filter((lever) => lever !== "hold"));
+      const answers = quick !== null && quick.alteration.steps < holdSteps && quick.after.severity === null;
+      const found = answers ? quick : best(question.levers);
       if (found === null) continue;
       const { alteration, after } = found;
       const { severity: left, numbers } = after;
       return remedyOf(alteration, { before: reading?.numbers[0] ?? null, after: numbers[0] ?? null, left });
     }
-    return { kind: "none", tried: all.length };
+    return { kind: "none", tried: trialsBy(question.levers).length };
   };
   return { of, tried };
+}
+
+interface Found {
+  readonly alteration: Alteration;
+  readonly after: Reading;
 }
 
 /** The fewest steps after which the question finds nothing; where none does, the one that lowers it most. */
@@ -64,8 +73,8 @@ function smallest(
   question: Question,
   before: number,
   isWorse: (trial: Trial) => boolean,
-): { readonly alteration: Alteration; readonly after: Reading } | null {
-  let best: { readonly alteration: Alteration; readonly after: Reading } | null = null;
+): Found | null {
+  let best: Found | null = null;
   for (const trial of all) {
     const after = trial.answer(question);
     if (after === null || after === undefined) continue;
@@ -109,7 +118,7 @@ function trials(at: Seen, tried: Seen[]): (lever: Lever) => readonly Trial[] {
         drifted = true;
       }
       if (seen === undefined) {
-        seen = look(alteration.pieces, alteration.stop);
+        seen = look(alteration.pieces, alteration.stop, at);
         tried.push(seen);
       }
       const found = question.ask(seen);

@@ -13,6 +13,7 @@ import {
   type RuleTopic,
   ruleTopics,
 } from "./rules.js";
+import type { Seen } from "./seen.js";
 
 /** What a rig tells by itself; what the caller states goes before it. Two flies on a hook each; a weighed nymph does not say what it holds. */
 export function factsOf({ nymph }: Pieces, stop: CheckStop): RuleFacts {
@@ -73,10 +74,13 @@ function wordsOf(
 /** A question for each topic of rules that somebody stated. */
 export function ruleQuestions(rules: Rules | undefined): readonly Question[] {
   if (rules === undefined) return [];
+  const answers = new WeakMap<Seen, readonly RuleAnswer[]>();
   return ruleTopics.map((topic, i) => ({
     levers: levers[topic],
-    ask: ({ pieces, stop }) => {
-      const answer = judgeRules(rules, factsOf(pieces, stop))[i]!;
+    ask: (seen) => {
+      const all = answers.get(seen) ?? judgeRules(rules, factsOf(seen.pieces, seen.stop));
+      answers.set(seen, all);
+      const answer = all[i]!;
       const supply = answer.answer === "unknown" ? ({ supply: answer.missing ?? "rules" } as const) : {};
       return readingOf(
         { basis: "stated", numbers: [], parameters: wordsOf(answer, rules), ...supply },

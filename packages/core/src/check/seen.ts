@@ -1,4 +1,4 @@
-/** A rig at a stop as the questions see it: settled at once, its whole drift only when somebody asks. */
+/** A rig at a stop as the questions see it: settled, and its whole drift computed, only when somebody asks. */
 
 import { type Settled, settle } from "../drift/index.js";
 import { type FishWindow, fishWindow } from "../lie/index.js";
@@ -15,8 +15,8 @@ export interface Seen {
   readonly rig: Rig;
   readonly settled: Settled;
   readonly judged: () => Judgement;
-  /** Whether somebody has asked for its drift. */
-  readonly drifted: () => boolean;
+  /** What somebody has asked for so far. */
+  readonly asked: () => { readonly settled: boolean; readonly judged: boolean };
   readonly runLength: number;
   readonly excessScale: number;
   readonly leastMargin: number;
@@ -24,7 +24,12 @@ export interface Seen {
   readonly grounds: Grounds;
 }
 
-export function look(pieces: Pieces, stop: CheckStop): Seen {
+/** What of a stop a settled rig depends on, and a drift beside. */
+const settling = ["column", "held", "wind"] as const;
+const drifting = [...settling, "cast", "runLength", "lie", "excessScale"] as const;
+
+/** A rig at a stop. It takes over what is the same as of another rig: where only rules or slack change, nothing moves. */
+export function look(pieces: Pieces, stop: CheckStop, other?: Seen): Seen {
   const [dry, nymph] = [buildDry(pieces.dry), buildNymph(pieces.nymph)];
   const tippet = buildTippet(pieces.tippet, pieces.dropper);
   const made = rig(dry.body, { line: tippet.body, sinker: nymph.body });
@@ -32,18 +37,30 @@ export function look(pieces: Pieces, stop: CheckStop): Seen {
   const { runLength = 6, excessScale = 0.3, leastMargin = 1.5 } = stop;
   const held = stop.held === undefined ? {} : { held: stop.held };
   const wind = stop.wind === undefined ? {} : { wind: stop.wind };
+  const alike = (keys: readonly (keyof CheckStop)[]): Seen | undefined =>
+    other?.pieces === pieces && keys.every((key) => other.stop[key] === stop[key]) ? other : undefined;
+  let settled: Settled | undefined;
   let judgement: Judgement | undefined;
+  const hung = (): Settled => {
+    settled ??=
+      alike(settling)?.settled ?? settle(made, stop.column, { ...held, ...wind, alone: other !== undefined });
+    return settled;
+  };
   return {
     pieces,
     stop,
     window,
     rig: made,
-    settled: settle(made, stop.column, { ...held, ...wind }),
+    get settled() {
+      return hung();
+    },
     judged: () => {
-      judgement ??= judge({ stop, window, runLength, excessScale, ...held }, pieces);
+      judgement ??=
+        alike(drifting)?.judged() ??
+        judge({ stop, window, runLength, excessScale, settled: hung(), ...held }, pieces);
       return judgement;
     },
-    drifted: () => judgement !== undefined,
+    asked: () => ({ settled: settled !== undefined, judged: judgement !== undefined }),
     runLength,
     excessScale,
     leastMargin,

@@ -104,7 +104,11 @@ function target({ rig, column, wind }: HeldRig, free: Settled, excess: number, g
   const compiled = hang(rig, column);
   /** Excess of the lowest sinker over the target. */
   const beyond = (held: number): number => {
-    const { driftSpeed, support } = solve(compiled, surroundings({ ...wind, held: newtons(held) })).balance;
+    const { driftSpeed, support } = solve(
+      compiled,
+      surroundings({ ...wind, held: newtons(held) }),
+      true,
+    ).balance;
     return driftSpeed - compiled.speedAt(Math.max(0, support)) - excess;
   };
   let high = Math.min(greatest, 5e-4);

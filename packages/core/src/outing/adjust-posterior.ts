@@ -66,7 +66,7 @@ function settledDrifts(question: AdjustQuestion, prior: Prior, samples: number, 
   const { seen, wind, scales } = question;
   const worth = { ...sightingScales, ...scales };
   const likelihoods = seen.map((one) => likelihoodOf(one, worth, prior.column.surfaceSpeed));
-  const pulls = wind === undefined ? {} : { wind };
+  const how = { alone: true, ...(wind === undefined ? {} : { wind }) };
   const all: (Tried | null)[] = [];
   const { weights, priorWeights, effective, logEvidence } = sampleByImportance({
     dimension: prior.dimension,
@@ -80,7 +80,7 @@ function settledDrifts(question: AdjustQuestion, prior: Prior, samples: number, 
         all.push(null);
         return Number.NEGATIVE_INFINITY;
       }
-      const settled = settle(world.rig, world.column, pulls);
+      const settled = settle(world.rig, world.column, how);
       const logs = likelihoods.map((of) => of(settled));
       all.push({ ...world, factors, settled, logs, distance: total(point.map((z) => z * z)) });
       return total(logs);

@@ -1,6 +1,6 @@
 /** A rig judged in full at a stop: its settled drift, its path from the cast, and what they mean to the fish. Model §8. */
 
-import { drift } from "../drift/index.js";
+import { drift, type Settled } from "../drift/index.js";
 import { type Rig, rig } from "../rig/index.js";
 import { joinGrounds } from "../sources/index.js";
 import { buildDry, buildNymph, buildTippet } from "../tackle/index.js";
@@ -15,7 +15,10 @@ const full = { timeStep: seconds(0.02), stationary: metresPerSecond(1e-3), insta
 
 /** Judges one set of pieces with the drift at full fidelity. */
 export function judge(
-  needs: Pick<Needs, "stop" | "window" | "runLength" | "excessScale"> & { readonly held?: Newtons },
+  needs: Pick<Needs, "stop" | "window" | "runLength" | "excessScale"> & {
+    readonly held?: Newtons;
+    readonly settled?: Settled;
+  },
   pieces: Pieces,
 ): Judgement {
   const dry = buildDry(pieces.dry);
@@ -23,7 +26,8 @@ export function judge(
   const tippet = buildTippet(pieces.tippet, pieces.dropper);
   const made: Rig = rig(dry.body, { line: tippet.body, sinker: nymph.body });
   const held = needs.held === undefined ? {} : { held: needs.held };
-  const run = drift(made, needs.stop.column, { ...driftOptions(needs), ...full, ...held });
+  const hung = needs.settled === undefined ? {} : { settled: needs.settled };
+  const run = drift(made, needs.stop.column, { ...driftOptions(needs), ...full, ...held, ...hung });
   const { outcome, settled, settling, secondsInWindow, effectiveSeconds } = run;
   return {
     ...pieces,
