@@ -24,12 +24,8 @@ export interface Seen {
   readonly grounds: Grounds;
 }
 
-/** What of a stop a settled rig depends on, and a drift beside. */
-const settling = ["column", "held", "wind"] as const;
-const drifting = [...settling, "cast", "runLength", "lie", "excessScale"] as const;
-
-/** A rig at a stop. It takes over what is the same as of another rig: where only rules or slack change, nothing moves. */
-export function look(pieces: Pieces, stop: CheckStop, other?: Seen): Seen {
+/** A rig at a stop. What does not change by an alteration of another one is not computed again: where only rules or slack do, nothing moves. */
+export function look(pieces: Pieces, stop: CheckStop, altered?: Seen): Seen {
   const [dry, nymph] = [buildDry(pieces.dry), buildNymph(pieces.nymph)];
   const tippet = buildTippet(pieces.tippet, pieces.dropper);
   const made = rig(dry.body, { line: tippet.body, sinker: nymph.body });
@@ -37,27 +33,25 @@ export function look(pieces: Pieces, stop: CheckStop, other?: Seen): Seen {
   const { runLength = 6, excessScale = 0.3, leastMargin = 1.5 } = stop;
   const held = stop.held === undefined ? {} : { held: stop.held };
   const wind = stop.wind === undefined ? {} : { wind: stop.wind };
-  const alike = (keys: readonly (keyof CheckStop)[]): Seen | undefined =>
-    other?.pieces === pieces && keys.every((key) => other.stop[key] === stop[key]) ? other : undefined;
+  // no alteration is of the water, the wind or the fish
+  const hung = altered?.pieces === pieces && altered.stop.held === stop.held ? altered : undefined;
+  const drifted = hung?.stop.cast === stop.cast && hung?.stop.runLength === stop.runLength ? hung : undefined;
+  const alone = altered !== undefined;
   let settled: Settled | undefined;
   let judgement: Judgement | undefined;
-  const hung = (): Settled => {
-    settled ??=
-      alike(settling)?.settled ?? settle(made, stop.column, { ...held, ...wind, alone: other !== undefined });
-    return settled;
-  };
-  return {
+  const seen: Seen = {
     pieces,
     stop,
     window,
     rig: made,
     get settled() {
-      return hung();
+      settled ??= hung?.settled ?? settle(made, stop.column, { ...held, ...wind, alone });
+      return settled;
     },
     judged: () => {
+      const { settled } = seen;
       judgement ??=
-        alike(drifting)?.judged() ??
-        judge({ stop, window, runLength, excessScale, settled: hung(), ...held }, pieces);
+        drifted?.judged() ?? judge({ stop, window, runLength, excessScale, settled, ...held }, pieces);
       return judgement;
     },
     asked: () => ({ settled: settled !== undefined, judged: judgement !== undefined }),
@@ -66,4 +60,5 @@ export function look(pieces: Pieces, stop: CheckStop, other?: Seen): Seen {
     leastMargin,
     grounds: joinGrounds(dry.grounds, nymph.grounds, tippet.grounds),
   };
+  return seen;
 }

@@ -6,6 +6,7 @@ export type SourceAccess = "read" | "second-hand" | "from-memory" | "common-prac
 export interface Source {
   readonly authors: string;
   readonly year: number | null;
+  /** Of a book or a report; of a paper its journal, volume and pages. */
   readonly title: string;
   readonly access: SourceAccess;
 }
@@ -87,7 +88,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   Abt1989: record(
     "Abt, S. R.; Wittler, R. J.; Taylor, A.; Love, D. J.",
     1989,
-    "Human stability in a high flood hazard zone, Water Resour. Bull. 25(4):881-890",
+    "Water Resour. Bull. 25(4):881-890",
     "from-memory",
   ),
   AIDR2017: record(
@@ -105,25 +106,15 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   ASCE1963: record(
     "ASCE Task Force on Friction Factors in Open Channels",
     1963,
-    "Friction factors in open channels, J. Hydraul. Div. 89(HY2):97-143",
+    "J. Hydraul. Div. 89(HY2):97-143",
     "from-memory",
   ),
-  Bathurst1985: record(
-    "Bathurst, J. C.",
-    1985,
-    "Flow resistance estimation in mountain rivers, J. Hydraul. Eng. 111(4):625-643",
-    "second-hand",
-  ),
-  Bray1979: record(
-    "Bray, D. I.",
-    1979,
-    "Estimating average velocity in gravel-bed rivers, J. Hydraul. Div. ASCE 105(HY9):1103-1122",
-    "second-hand",
-  ),
+  Bathurst1985: record("Bathurst, J. C.", 1985, "J. Hydraul. Eng. 111(4):625-643", "second-hand"),
+  Bray1979: record("Bray, D. I.", 1979, "J. Hydraul. Div. ASCE 105(HY9):1103-1122", "second-hand"),
   BrownLawler2003: record(
     "Brown, P. P.; Lawler, D. F.",
     2003,
-    "Sphere drag and settling velocity revisited, J. Environ. Eng. 129(3):222-231",
+    "J. Environ. Eng. 129(3):222-231",
     "second-hand",
   ),
   BrungsJones1977: record(
@@ -139,19 +130,9 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "from-memory",
   ),
   Chow1959: record("Chow, V. T.", 1959, "Open-Channel Hydraulics, Table 5-6 and ch. 9-10", "second-hand"),
-  Coles1956: record(
-    "Coles, D.",
-    1956,
-    "The law of the wake in the turbulent boundary layer, J. Fluid Mech. 1:191-226",
-    "second-hand",
-  ),
+  Coles1956: record("Coles, D.", 1956, "J. Fluid Mech. 1:191-226", "second-hand"),
   CommonPractice: record("-", null, "Common practice of the trade, no source", "common-practice"),
-  Cowan1956: record(
-    "Cowan, W. L.",
-    1956,
-    "Estimating hydraulic roughness coefficients, Agric. Eng. 37(7):473-475",
-    "second-hand",
-  ),
+  Cowan1956: record("Cowan, W. L.", 1956, "Agric. Eng. 37(7):473-475", "second-hand"),
   Cox2010: record(
     "Cox, R. J.; Shand, T. D.; Blacka, M. J.",
     2010,
@@ -171,12 +152,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "Guidance for state and tribal temperature water quality standards, EPA 910-B-03-002, partly from memory",
     "from-memory",
   ),
-  Ferguson2007: record(
-    "Ferguson, R.",
-    2007,
-    "Flow resistance equations for gravel- and boulder-bed streams, Water Resour. Res. 43:W05427",
-    "second-hand",
-  ),
+  Ferguson2007: record("Ferguson, R.", 2007, "Water Resour. Res. 43:W05427", "second-hand"),
   FOWG2002: record(
     "Swiss Federal Office for Water and Geology",
     2002,
@@ -186,7 +162,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   FritschCarlson1980: record(
     "Fritsch, F. N.; Carlson, R. E.",
     1980,
-    "Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17(2):238-246",
+    "SIAM J. Numer. Anal. 17(2):238-246",
     "from-memory",
   ),
   GregoryNorthcote1993: record(
@@ -211,7 +187,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   HughesDill1990: record(
     "Hughes, N. F.; Dill, L. M.",
     1990,
-    "Position choice by drift-feeding salmonids, Can. J. Fish. Aquat. Sci. 47:2039-2048",
+    "Can. J. Fish. Aquat. Sci. 47:2039-2048",
     "second-hand",
   ),
   ISO1100: record(
@@ -228,12 +204,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   ),
   IAPWS1994: record("IAPWS", 2014, "R1-76(2014) Surface tension of ordinary water substance", "second-hand"),
   IAPWS2011: record("IAPWS", 2011, "SR6-08(2011) Properties of liquid water at 0.1 MPa", "second-hand"),
-  Jarrett1984: record(
-    "Jarrett, R. D.",
-    1984,
-    "Hydraulics of high-gradient streams, J. Hydraul. Eng. 110(11):1519-1539",
-    "second-hand",
-  ),
+  Jarrett1984: record("Jarrett, R. D.", 1984, "J. Hydraul. Eng. 110(11):1519-1539", "second-hand"),
   JCGM100: record(
     "Joint Committee for Guides in Metrology",
     2008,
@@ -250,15 +221,10 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   Katul2002: record(
     "Katul, G.; Wiberg, P.; Albertson, J.; Hornberger, G.",
     2002,
-    "A mixing layer theory for flow resistance in shallow streams, Water Resour. Res. 38(11):1250",
+    "Water Resour. Res. 38(11):1250",
     "from-memory",
   ),
-  Keulegan1938: record(
-    "Keulegan, G. H.",
-    1938,
-    "Laws of turbulent flow in open channels, J. Res. Natl. Bur. Stand. 21:707-741",
-    "second-hand",
-  ),
+  Keulegan1938: record("Keulegan, G. H.", 1938, "J. Res. Natl. Bur. Stand. 21:707-741", "second-hand"),
   Lamb1932: record("Lamb, H.", 1932, "Hydrodynamics, art. 68 and 92", "from-memory"),
   LaneFay1997: record(
     "Lane, S. L.; Fay, R. G.",
@@ -284,12 +250,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "Determination of the Manning coefficient from measured bed roughness in natural channels, USGS Water-Supply Paper 1898-B",
     "second-hand",
   ),
-  Maynord1991: record(
-    "Maynord, S. T.",
-    1991,
-    "Flow resistance of riprap, J. Hydraul. Eng. 117(6):687-696",
-    "second-hand",
-  ),
+  Maynord1991: record("Maynord, S. T.", 1991, "J. Hydraul. Eng. 117(6):687-696", "second-hand"),
   NezuNakagawa1993: record("Nezu, I.; Nakagawa, H.", 1993, "Turbulence in Open-Channel Flows", "from-memory"),
   NezuRodi1986: record("Nezu, I.; Rodi, W.", 1986, "J. Hydraul. Eng. 112(5):335-355", "second-hand"),
   OurAssumption: record(
@@ -348,12 +309,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "Waerme- und Stoffuebertragung 8:149-158",
     "second-hand",
   ),
-  Wentworth1922: record(
-    "Wentworth, C. K.",
-    1922,
-    "A scale of grade and class terms for clastic sediments, J. Geol. 30:377-392",
-    "from-memory",
-  ),
+  Wentworth1922: record("Wentworth, C. K.", 1922, "J. Geol. 30:377-392", "from-memory"),
   WSDE2006: record(
     "Washington State Department of Ecology",
     2006,
