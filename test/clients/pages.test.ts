@@ -47,4 +47,4 @@ test("a user's compiler takes them all", () => {
   );
   const compile = () => execFileSync(`${here}node_modules/.bin/tsc`, ["-p", folder], { cwd: here });
   expect(compile).not.toThrow();
-});
+}, 60_000);
