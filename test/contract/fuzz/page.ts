@@ -28,7 +28,7 @@ export function page({ seed, tally, slow, heaps, settled, seconds }: Run): strin
     `Written by \`pnpm -C test/contract run nightly\`. ${total} requests from seed ${seed}, Node ${process.versions.node} on ${process.platform} ${process.arch}, ${Math.round(seconds)} s of processor time.`,
     [
       "None was answered with a 5xx, with a status or a content type that the document does not declare, or with a body that fails the document (Ajv, JSON Schema 2020-12).",
-      "No number was not finite. No answer shows more work than was counted before computing, and none was counted above the limit. No key given twice, and no key of",
+      "No number was not finite. No answer shows more work than was counted before computing, and none was counted above the limit. No key given twice, no byte that is not UTF-8, and no key of",
       "the prototype, was let through. `test/contract/fuzz/kinds.ts` has the kinds; `npm test` sends a slice of each.",
     ].join("\n"),
     "Answers by status. Heavy requests are sent in proportion to what they ask for.",
