@@ -10,7 +10,10 @@ import { type Enumeration, type Strict, strict, type Wire } from "../quantity/wi
 export const WaderSchema: Strict<Wire<Wader>> = strict<Wire<Wader>>({
   height: quantity("length", "Height of the person.", 0.5, 2.5, "m"),
   mass: quantity("mass", "Mass of the person.", 10, 300, "kg"),
-}).openapi("Wader", { description: "Who wades: the published limits go by height times mass." });
+}).openapi("Wader", {
+  description:
+    "Who wades: the published limits go by height times mass. Unless given, doubt begins where the smallest adult may fall.",
+});
 
 export const GroundSchema: Enumeration<Ground> = z.enum(["good", "normal", "poor"]).openapi("WadingGround", {
   description:

@@ -55,6 +55,20 @@ describe("what is true wherever someone stands", () => {
     );
   });
 
+  test("not saying who wades is never milder than saying it, up to doubt", () => {
+    const anyAdult = fc.record({
+      height: fc.double({ min: 1.5, max: 2.1, noNaN: true }).map(metres),
+      mass: fc.double({ min: 34, max: 140, noNaN: true }).map(kilograms),
+    });
+    fc.assert(
+      fc.property(anyDepth, anySpeed, anyAdult, (d, v, wader) => {
+        const known = rank[at(d, v, { wader }).level];
+        expect(rank[at(d, v).level]).toBeGreaterThanOrEqual(Math.min(known, rank.doubtful));
+      }),
+      seed,
+    );
+  });
+
   test("a smaller person never gets a higher limit", () => {
     const small = { height: metres(1.5), mass: kilograms(45) };
     expect(abtProduct(small)).toBeLessThan(abtProduct(adult));

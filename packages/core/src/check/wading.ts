@@ -2,8 +2,10 @@
 
 import type { Assumption, Grounds, SourceKey } from "../sources/index.js";
 import {
+  kilograms,
   type Metres,
   type MetresPerSecond,
+  metres,
   requireWithin,
   type UnitDischarge,
   unitDischarge,
@@ -115,10 +117,14 @@ function warning(source: SourceKey, product: number, limit: UnitDischarge): Wadi
   return { source, level: product >= limit ? "beyond" : "silent", rests: "depth-times-speed", limit };
 }
 
+/** Who may be meant where nobody was: the least of the adults, 50 m kg. A limit is not read off them, doubt is. */
+const leastAdult: Wader = { height: metres(1.5), mass: kilograms(50 / 1.5) };
+
+/** Not to say who wades is never milder than to say it: from where the least adult may fall it is doubtful. */
 function karvonen(product: number, wader: Wader | undefined, footing: Footing): WadingVerdict {
   const { least, greatest } = karvonenObserved;
   const limit = wader === undefined ? greatest : karvonenProduct(wader, footing);
-  const poor = wader === undefined ? least : Math.min(least, karvonenProduct(wader, "poor"));
+  const poor = Math.min(least, karvonenProduct(wader ?? leastAdult, "poor"));
   const below = wader === undefined ? "silent" : "under";
   const level = product >= limit ? "beyond" : product >= poor ? "doubtful" : below;
   return { source: "Karvonen2000", level, rests: "depth-times-speed", limit };
