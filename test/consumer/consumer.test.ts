@@ -13,10 +13,11 @@ const core = fileURLToPath(new URL("../../packages/core", import.meta.url));
 const rooms = readdirSync(`${core}/dist`).filter((name) => existsSync(`${core}/dist/${name}/index.js`));
 const entries = ["@plumbdrift/core", ...rooms.map((room) => `@plumbdrift/core/${room}`)];
 
-/** Gzipped bytes. Everything, rigs and rivers: a page loads it in a second and a quarter on a weak mobile signal (half a megabit a second).
+/** Gzipped bytes. Everything, rigs and rivers: a page loads it in a second and a quarter on a weak mobile signal (half a megabit a second),
+ *  the names of the works that it cites among it, in full.
  *  Who asks only how fast the water runs must not pay for the rest. */
 const ceilings = [
-  { takes: "everything", source: 'export * from "@plumbdrift/core"', ceiling: 78_000 },
+  { takes: "everything", source: 'export * from "@plumbdrift/core"', ceiling: 79_000 },
   { takes: "the water column", source: 'export { waterColumn } from "@plumbdrift/core"', ceiling: 7_000 },
 ];
 

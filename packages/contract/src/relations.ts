@@ -34,9 +34,7 @@ export const RelationSchema: Strict<Relation> = strict<Relation>({
   key: z.string().openapi({ description: "As meta.relations and caveats name it." }),
   authors: z.string().optional().openapi({ description: "Absent for what nobody signed." }),
   year: z.number().int().min(1).max(9999).optional().openapi({ description: "Of publication." }),
-  title: z.string().openapi({
-    description: "Of a book or report; of a paper its journal, volume and pages; or what is assumed.",
-  }),
+  title: z.string().openapi({ description: "Of the work, or what is assumed." }),
   access: z
     .enum(["read", "second-hand", "from-memory", "common-practice", "assumption"])
     .openapi({ description: "How it was seen: second-hand is in a work that quotes it." }),

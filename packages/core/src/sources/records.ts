@@ -6,7 +6,6 @@ export type SourceAccess = "read" | "second-hand" | "from-memory" | "common-prac
 export interface Source {
   readonly authors: string;
   readonly year: number | null;
-  /** Of a book or a report; of a paper its journal, volume and pages. */
   readonly title: string;
   readonly access: SourceAccess;
 }
@@ -88,7 +87,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   Abt1989: record(
     "Abt, S. R.; Wittler, R. J.; Taylor, A.; Love, D. J.",
     1989,
-    "Water Resour. Bull. 25(4):881-890",
+    "Human stability in a high flood hazard zone, Water Resour. Bull. 25(4):881-890",
     "from-memory",
   ),
   AIDR2017: record(
@@ -106,15 +105,25 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   ASCE1963: record(
     "ASCE Task Force on Friction Factors in Open Channels",
     1963,
-    "J. Hydraul. Div. 89(HY2):97-143",
+    "Friction factors in open channels, J. Hydraul. Div. 89(HY2):97-143 (Colebrook's law with 4 R for the diameter)",
     "from-memory",
   ),
-  Bathurst1985: record("Bathurst, J. C.", 1985, "J. Hydraul. Eng. 111(4):625-643", "second-hand"),
-  Bray1979: record("Bray, D. I.", 1979, "J. Hydraul. Div. ASCE 105(HY9):1103-1122", "second-hand"),
+  Bathurst1985: record(
+    "Bathurst, J. C.",
+    1985,
+    "Flow resistance estimation in mountain rivers, J. Hydraul. Eng. 111(4):625-643",
+    "second-hand",
+  ),
+  Bray1979: record(
+    "Bray, D. I.",
+    1979,
+    "Estimating average velocity in gravel-bed rivers, J. Hydraul. Div. ASCE 105(HY9):1103-1122",
+    "second-hand",
+  ),
   BrownLawler2003: record(
     "Brown, P. P.; Lawler, D. F.",
     2003,
-    "J. Environ. Eng. 129(3):222-231",
+    "Sphere drag and settling velocity revisited, J. Environ. Eng. 129(3):222-231",
     "second-hand",
   ),
   BrungsJones1977: record(
@@ -130,13 +139,23 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "from-memory",
   ),
   Chow1959: record("Chow, V. T.", 1959, "Open-Channel Hydraulics, Table 5-6 and ch. 9-10", "second-hand"),
-  Coles1956: record("Coles, D.", 1956, "J. Fluid Mech. 1:191-226", "second-hand"),
+  Coles1956: record(
+    "Coles, D.",
+    1956,
+    "The law of the wake in the turbulent boundary layer, J. Fluid Mech. 1:191-226",
+    "second-hand",
+  ),
   CommonPractice: record("-", null, "Common practice of the trade, no source", "common-practice"),
-  Cowan1956: record("Cowan, W. L.", 1956, "Agric. Eng. 37(7):473-475", "second-hand"),
+  Cowan1956: record(
+    "Cowan, W. L.",
+    1956,
+    "Estimating hydraulic roughness coefficients, Agric. Eng. 37(7):473-475",
+    "second-hand",
+  ),
   Cox2010: record(
     "Cox, R. J.; Shand, T. D.; Blacka, M. J.",
     2010,
-    "Appropriate safety criteria for people, Australian Rainfall and Runoff P10/S1/006",
+    "Appropriate safety criteria for people, Australian Rainfall and Runoff revision project 10, P10/S1/006",
     "from-memory",
   ),
   Defra2006: record(
@@ -145,14 +164,24 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "Flood risks to people, FD2320 and FD2321",
     "from-memory",
   ),
-  DLMF: record("NIST", 2010, "Digital Library of Mathematical Functions, sec. 8.17", "from-memory"),
+  DLMF: record(
+    "NIST",
+    2010,
+    "Digital Library of Mathematical Functions, sec. 8.17 incomplete beta functions",
+    "from-memory",
+  ),
   EPA2003: record(
     "US Environmental Protection Agency, Region 10",
     2003,
     "Guidance for state and tribal temperature water quality standards, EPA 910-B-03-002, partly from memory",
     "from-memory",
   ),
-  Ferguson2007: record("Ferguson, R.", 2007, "Water Resour. Res. 43:W05427", "second-hand"),
+  Ferguson2007: record(
+    "Ferguson, R.",
+    2007,
+    "Flow resistance equations for gravel- and boulder-bed streams, Water Resour. Res. 43:W05427",
+    "second-hand",
+  ),
   FOWG2002: record(
     "Swiss Federal Office for Water and Geology",
     2002,
@@ -162,13 +191,13 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   FritschCarlson1980: record(
     "Fritsch, F. N.; Carlson, R. E.",
     1980,
-    "SIAM J. Numer. Anal. 17(2):238-246",
+    "Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17(2):238-246",
     "from-memory",
   ),
   GregoryNorthcote1993: record(
     "Gregory, R. S.; Northcote, T. G.",
     1993,
-    "Can. J. Fish. Aquat. Sci. 50:233-240, as evaluated by Hayes et al. 2016",
+    "Surface, planktonic and benthic foraging by juvenile chinook in turbid laboratory conditions, Can. J. Fish. Aquat. Sci. 50:233-240, as evaluated by Hayes et al. 2016",
     "second-hand",
   ),
   Griffiths1981: record(
@@ -187,7 +216,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   HughesDill1990: record(
     "Hughes, N. F.; Dill, L. M.",
     1990,
-    "Can. J. Fish. Aquat. Sci. 47:2039-2048",
+    "Position choice by drift-feeding salmonids, Can. J. Fish. Aquat. Sci. 47:2039-2048",
     "second-hand",
   ),
   ISO1100: record(
@@ -204,32 +233,52 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   ),
   IAPWS1994: record("IAPWS", 2014, "R1-76(2014) Surface tension of ordinary water substance", "second-hand"),
   IAPWS2011: record("IAPWS", 2011, "SR6-08(2011) Properties of liquid water at 0.1 MPa", "second-hand"),
-  Jarrett1984: record("Jarrett, R. D.", 1984, "J. Hydraul. Eng. 110(11):1519-1539", "second-hand"),
+  Jarrett1984: record(
+    "Jarrett, R. D.",
+    1984,
+    "Hydraulics of high-gradient streams, J. Hydraul. Eng. 110(11):1519-1539",
+    "second-hand",
+  ),
   JCGM100: record(
     "Joint Committee for Guides in Metrology",
     2008,
     "JCGM 100 Guide to the expression of uncertainty in measurement, 4.2",
     "from-memory",
   ),
-  Jeffreys1946: record("Jeffreys, H.", 1946, "Proc. R. Soc. A 186:453-461", "from-memory"),
+  Jeffreys1946: record(
+    "Jeffreys, H.",
+    1946,
+    "An invariant form for the prior probability in estimation problems, Proc. R. Soc. A 186:453-461",
+    "from-memory",
+  ),
   Karvonen2000: record(
     "Karvonen, R. A.; Hepojoki, A.; Huhta, H.-K.; Louhio, A.",
     2000,
-    "The use of physical models in dam-break analysis, RESCDAM final report",
+    "The use of physical models in dam-break analysis, RESCDAM final report, Helsinki University of Technology",
     "from-memory",
   ),
   Katul2002: record(
     "Katul, G.; Wiberg, P.; Albertson, J.; Hornberger, G.",
     2002,
-    "Water Resour. Res. 38(11):1250",
+    "A mixing layer theory for flow resistance in shallow streams, Water Resour. Res. 38(11):1250",
     "from-memory",
   ),
-  Keulegan1938: record("Keulegan, G. H.", 1938, "J. Res. Natl. Bur. Stand. 21:707-741", "second-hand"),
-  Lamb1932: record("Lamb, H.", 1932, "Hydrodynamics, art. 68 and 92", "from-memory"),
+  Keulegan1938: record(
+    "Keulegan, G. H.",
+    1938,
+    "Laws of turbulent flow in open channels, J. Res. Natl. Bur. Stand. 21:707-741",
+    "second-hand",
+  ),
+  Lamb1932: record(
+    "Lamb, H.",
+    1932,
+    "Hydrodynamics, added mass of a sphere and of a circular cylinder, art. 68 and 92",
+    "from-memory",
+  ),
   LaneFay1997: record(
     "Lane, S. L.; Fay, R. G.",
     1997,
-    "Safety in field activities, USGS National Field Manual 9-A9",
+    "Safety in field activities, USGS National Field Manual, Techniques of Water-Resources Investigations 9-A9",
     "second-hand",
   ),
   LeopoldMaddock1953: record(
@@ -250,19 +299,29 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "Determination of the Manning coefficient from measured bed roughness in natural channels, USGS Water-Supply Paper 1898-B",
     "second-hand",
   ),
-  Maynord1991: record("Maynord, S. T.", 1991, "J. Hydraul. Eng. 117(6):687-696", "second-hand"),
+  Maynord1991: record(
+    "Maynord, S. T.",
+    1991,
+    "Flow resistance of riprap, J. Hydraul. Eng. 117(6):687-696",
+    "second-hand",
+  ),
   NezuNakagawa1993: record("Nezu, I.; Nakagawa, H.", 1993, "Turbulence in Open-Channel Flows", "from-memory"),
-  NezuRodi1986: record("Nezu, I.; Rodi, W.", 1986, "J. Hydraul. Eng. 112(5):335-355", "second-hand"),
+  NezuRodi1986: record(
+    "Nezu, I.; Rodi, W.",
+    1986,
+    "Open-channel flow measurements with a laser Doppler anemometer, J. Hydraul. Eng. 112(5):335-355",
+    "second-hand",
+  ),
   OurAssumption: record(
     "-",
     null,
-    "No published relation stands behind the value; the caller can set it",
+    "Our own assumption: no published relation stands behind the value; the caller can set it",
     "assumption",
   ),
   Piccolo2008: record(
     "Piccolo, J. J.; Hughes, N. F.; Bryant, M. D.",
     2008,
-    "Can. J. Fish. Aquat. Sci. 65:266-275, as quoted in public code",
+    "Effects of water velocity on prey detection and capture by drift-feeding juvenile coho salmon and steelhead, Can. J. Fish. Aquat. Sci. 65:266-275, as quoted in public code",
     "second-hand",
   ),
   Pode1951: record(
@@ -280,17 +339,22 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   RickenmannRecking2011: record(
     "Rickenmann, D.; Recking, A.",
     2011,
-    "Water Resour. Res. 47:W07538",
+    "Evaluation of flow resistance in gravel-bed rivers through a large field data set, Water Resour. Res. 47:W07538",
     "second-hand",
   ),
   RosenfeldTaylor2009: record(
     "Rosenfeld, J. S.; Taylor, J.",
     2009,
-    "Fish. Manag. Ecol. 16:202-218, as quoted in public code",
+    "Prey abundance, channel structure and the allometry of growth rate potential for juvenile trout, Fish. Manag. Ecol. 16:202-218, as quoted in public code",
     "second-hand",
   ),
   SanJoaquin2005: record("San Joaquin County", 2005, "Agency review, juvenile Chinook (undated)", "read"),
-  Schlichting1979: record("Schlichting, H.", 1979, "Boundary-Layer Theory, 7th ed., ch. 24", "from-memory"),
+  Schlichting1979: record(
+    "Schlichting, H.",
+    1979,
+    "Boundary-Layer Theory, 7th ed., ch. 24 free turbulent flows",
+    "from-memory",
+  ),
   Strickler1923: record(
     "Strickler, A.",
     1923,
@@ -306,10 +370,15 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   SuckerBrauer1975: record(
     "Sucker, D.; Brauer, H.",
     1975,
-    "Waerme- und Stoffuebertragung 8:149-158",
+    "Fluiddynamik bei querangestroemten Zylindern, Waerme- und Stoffuebertragung 8:149-158",
     "second-hand",
   ),
-  Wentworth1922: record("Wentworth, C. K.", 1922, "J. Geol. 30:377-392", "from-memory"),
+  Wentworth1922: record(
+    "Wentworth, C. K.",
+    1922,
+    "A scale of grade and class terms for clastic sediments, J. Geol. 30:377-392",
+    "from-memory",
+  ),
   WSDE2006: record(
     "Washington State Department of Ecology",
     2006,
@@ -319,13 +388,13 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   Yang2004: record(
     "Yang, S.-Q.; Tan, S.-K.; Lim, S.-Y.",
     2004,
-    "J. Hydraul. Eng. 130(12):1179-1186",
+    "Velocity distribution and dip-phenomenon in smooth uniform open channel flows, J. Hydraul. Eng. 130(12):1179-1186",
     "from-memory",
   ),
   ZimmermannKennedy1978: record(
     "Zimmermann, C.; Kennedy, J. F.",
     1978,
-    "J. Hydraul. Div. ASCE 104(HY1):33-48",
+    "Transverse bed slope in curved alluvial streams, J. Hydraul. Div. ASCE 104(HY1):33-48 (power-law exponent m = kappa V/u*)",
     "from-memory",
   ),
 };
