@@ -1,5 +1,8 @@
-/** The bare app on Node, served as the API is. */
+/** The bare app on Node, served as the API is; with ALL_HEADERS it also sends those of an answer of the API. */
 import { serve } from "@hono/node-server";
-import app from "./bare.js";
+import { bareApp } from "./bare.js";
 
-serve({ fetch: app.fetch, port: Number(process.env.PORT) });
+declare const BARE_HEADERS: Readonly<Record<string, string>>;
+
+const { fetch } = bareApp(process.env.ALL_HEADERS === "1" ? BARE_HEADERS : undefined);
+serve({ fetch, port: Number(process.env.PORT) });

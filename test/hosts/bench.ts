@@ -18,7 +18,10 @@ export function bodyOf({ examples }: Described): string {
 /** Builds the bare apps and the configuration of workerd; answers the commands that serve them. */
 export async function bareCommands(operation: Described): Promise<Pick<typeof commands, "node" | "workerd">> {
   const { base, process: api } = await started(commands.node);
-  const answer = await (await post(base, operation)).text();
+  const response = await post(base, operation);
+  const answer = await response.text();
+  const own = ["connection", "content-length", "date", "keep-alive"];
+  const headers = Object.fromEntries([...response.headers].filter(([name]) => !own.includes(name)));
   await stopped(api);
   const out = `${folder}${operation.id}/`;
   await build({
@@ -28,7 +31,10 @@ export async function bareCommands(operation: Described): Promise<Pick<typeof co
     format: "esm",
     platform: "node",
     minify: true,
-    define: { BARE_BODY: JSON.stringify("x".repeat(answer.length)) },
+    define: {
+      BARE_BODY: JSON.stringify("x".repeat(answer.length)),
+      BARE_HEADERS: JSON.stringify(headers),
+    },
   });
   const config = readFileSync(resolve("../../apps/api/deploy/workerd.capnp"), "utf8");
   const modules = /modules = \[[^\]]*\]/;
