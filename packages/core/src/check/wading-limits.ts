@@ -8,6 +8,7 @@ import {
   metres,
   metresPerSecond,
   requireWithin,
+  rowOf,
   squareFeetPerSecond,
   type UnitDischarge,
   unitDischarge,
@@ -47,7 +48,7 @@ const rescue: Readonly<Record<Footing, { readonly perLM: number; readonly added:
 /** Depth times speed up to which a person manages, by footing: a L M + b m²/s. [Karvonen2000], from memory.
  *  @example karvonenProduct({ height: metres(1.75), mass: kilograms(75) }, "normal") // => 0.725 */
 export function karvonenProduct(wader: Wader, footing: Footing): UnitDischarge {
-  const { perLM, added } = rescue[footing];
+  const { perLM, added } = rowOf("footing", rescue, footing);
   return unitDischarge(perLM * heightTimesMass(wader) + added);
 }
 

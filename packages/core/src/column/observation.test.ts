@@ -17,6 +17,15 @@ describe("refuses", () => {
     [{ exponent: 0.5 }, "exponent of the power law must be from 1 to 100, got 0.5"],
     [{ channelWidth: metres(0) }, "channel width must be above 0 m"],
     [{ slope: -0.1 }, "slope must be from 0 to 1"],
+    // as plain JavaScript may say it
+    [
+      JSON.parse('{"bed":"coble"}'),
+      "bed must be one of silt, sand, granule, pebble, cobble, boulder, got coble",
+    ],
+    [
+      JSON.parse('{"law":"logg"}'),
+      "law must be one of log, log-wake, dip, power, mixing-layer, measured, got logg",
+    ],
     [{ bed: { d84: metres(0) } }, "D84 must be from 0.000001 to 10 m, got 0"],
     [{ temperature: celsius(200) }, "water temperature must be from -20 to 110 °C, got 200"],
     [

@@ -10,6 +10,7 @@ import {
   QuantityError,
   requirePositive,
   requireWithin,
+  rowOf,
   type Seconds,
 } from "../units/index.js";
 import type { Water } from "../water/index.js";
@@ -52,6 +53,15 @@ export interface Observation {
   readonly law?: ColumnLaw;
 }
 
+const laws: Readonly<Record<ColumnLaw, true>> = {
+  log: true,
+  "log-wake": true,
+  dip: true,
+  power: true,
+  "mixing-layer": true,
+  measured: true,
+};
+
 /** Throws QuantityError naming the quantity that is impossible. */
 export function checkObservation(o: Observation): void {
   requireWithin("depth", o.depth, 0.01, 50, "m");
@@ -62,6 +72,7 @@ export function checkObservation(o: Observation): void {
   if (o.exponent !== undefined) requireWithin("exponent of the power law", o.exponent, 1, 100);
   if (o.channelWidth !== undefined) requirePositive("channel width", o.channelWidth, "m");
   if (o.slope !== undefined) requireWithin("slope", o.slope, 0, 1);
+  if (o.law !== undefined) rowOf("law", laws, o.law);
   if (typeof o.bed === "object") requireWithin("D84", o.bed.d84, 1e-6, 10, "m");
   for (const run of o.timedFloats ?? []) {
     requirePositive("distance of a timed float", run.distance, "m");
@@ -110,7 +121,7 @@ export interface StoneSize {
 export function stoneSize({ bed }: Observation): StoneSize {
   if (bed === undefined) return { d84: null, relations: [], assumptions: [] };
   if (typeof bed === "object") return { d84: bed.d84, relations: [], assumptions: [] };
-  const limits = bedClassLimits[bed];
+  const limits = rowOf("bed", bedClassLimits, bed);
   const d84 = metres(Math.sqrt(limits.min * limits.max));
   const value = `${(d84 * 1000).toPrecision(3)} mm, the geometric middle of ${bed}`;
   return { d84, relations: ["Wentworth1922"], assumptions: [{ name: "D84", value, basis: "assumption" }] };

@@ -8,8 +8,8 @@ import {
   kilogramsPerCubicMetre,
   type Metres,
   requireWithin,
+  rowOf,
 } from "../units/index.js";
-import { rowOf } from "./built.js";
 
 export type BeadMaterial = "tungsten" | "brass" | "glass";
 /** A slotted bead has a hole and a slot from the hole to one side, for a jig hook; a drilled one a hole only. */

@@ -1,7 +1,6 @@
 /** What a builder hands back: the body, what it rests on, and how far the tables may be off. */
 
 import type { Assumption, Grounds } from "../sources/index.js";
-import { QuantityError } from "../units/index.js";
 
 export interface Built<T> {
   readonly body: T;
@@ -38,12 +37,6 @@ export function built<T>(body: T, measured: object | undefined, tabulated: reado
       kept.filter(({ spread }) => spread > 0).map(({ field, spread }) => [field, spread]),
     ),
   };
-}
-
-/** The row of a table; throws QuantityError, naming what was expected, for a key it does not have. */
-export function rowOf<K extends string, V>(quantity: string, table: Readonly<Record<K, V>>, key: K): V {
-  if (Object.hasOwn(table, key)) return table[key];
-  throw new QuantityError(quantity, `one of ${Object.keys(table).join(", ")}`, key);
 }
 
 /** A mass in grams, as a person reads it. */

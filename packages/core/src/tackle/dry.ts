@@ -1,8 +1,8 @@
 /** Dry flies by what floats them: closed foam, yarn, hollow hair, hackle on the film, or the film alone. */
 
 import { type Float, float } from "../forces/index.js";
-import { kilograms, times } from "../units/index.js";
-import { type Built, built, inGrams, inMillimetres, rowOf, type Tabulated } from "./built.js";
+import { kilograms, rowOf, times } from "../units/index.js";
+import { type Built, built, inGrams, inMillimetres, type Tabulated } from "./built.js";
 import { hook, hookLengthSpread, hookMass, hookMassSpread } from "./hook.js";
 
 export type DryStyle = "foam" | "yarn" | "hair" | "hackle" | "low-profile";

@@ -9,10 +9,11 @@ import {
   type Metres,
   metres,
   requireWithin,
+  rowOf,
   times,
 } from "../units/index.js";
 import { type Bead, beadDensity, beadMass, beadMassSpread } from "./bead.js";
-import { type Built, built, inGrams, inMillimetres, rowOf, type Tabulated } from "./built.js";
+import { type Built, built, inGrams, inMillimetres, type Tabulated } from "./built.js";
 import { hook, hookLengthSpread, hookMass, hookMassSpread, steelDensity } from "./hook.js";
 import { type ShotMaterial, shotDensity } from "./shot.js";
 

@@ -11,8 +11,9 @@ import {
   kilogramsPerCubicMetre,
   type Metres,
   requireWithin,
+  rowOf,
 } from "../units/index.js";
-import { type Built, built, inGrams, rowOf } from "./built.js";
+import { type Built, built, inGrams } from "./built.js";
 
 /** Some waters forbid lead: ask the local rules. */
 export type ShotMaterial = "lead" | "tin";

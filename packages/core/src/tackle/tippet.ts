@@ -10,8 +10,9 @@ import {
   newtons,
   ratio,
   requireWithin,
+  rowOf,
 } from "../units/index.js";
-import { type Built, built, inMillimetres, rowOf } from "./built.js";
+import { type Built, built, inMillimetres } from "./built.js";
 
 export type TippetMaterial = "nylon" | "fluorocarbon";
 

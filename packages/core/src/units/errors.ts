@@ -29,6 +29,12 @@ export function requireWithin(quantity: string, value: number, min: number, max:
   }
 }
 
+/** The row of a table; throws QuantityError, naming what was expected, for a key it does not have. */
+export function rowOf<K extends string, V>(quantity: string, table: Readonly<Record<K, V>>, key: K): V {
+  if (Object.hasOwn(table, key)) return table[key];
+  throw new QuantityError(quantity, `one of ${Object.keys(table).join(", ")}`, key);
+}
+
 /** Without the last bits of a conversion: 0.9144 for three feet, not 0.9144000000000001. */
 function tidy(value: number): number {
   return Number(value.toPrecision(12));
