@@ -97,7 +97,7 @@ const chinook: SourceCases = {
   cases: salmon.map(([id, what, printed]) => ({
     id: `F-12.${id}`,
     evaluates: "criterion, C",
-    inputs: { source: "SanJoaquin2005", what },
+    inputs: { source: "CountyReview", what },
     printed,
   })),
 };

@@ -33,18 +33,18 @@ export interface Heat {
 
 /** Published criteria for salmonids, the lowest first. */
 export const heatCriteria: readonly HeatCriterion[] = [
-  criterion("SanJoaquin2005", fahrenheit(50), "reading", "best for juvenile Chinook, from"),
+  criterion("CountyReview", fahrenheit(50), "reading", "best for juvenile Chinook, from"),
   criterion("WSDE2006", 13, "seven-day-mean-of-maxima", "spawning and egg incubation"),
-  criterion("SanJoaquin2005", fahrenheit(60), "reading", "best for juvenile Chinook, up to"),
+  criterion("CountyReview", fahrenheit(60), "reading", "best for juvenile Chinook, up to"),
   criterion("WSDE2006", 16, "seven-day-mean-of-maxima", "core summer habitat"),
   criterion("EPA2003", 16, "seven-day-mean-of-maxima", "core rearing of juveniles"),
-  criterion("SanJoaquin2005", fahrenheit(61), "reading", "adverse to juvenile Chinook, rising"),
+  criterion("CountyReview", fahrenheit(61), "reading", "adverse to juvenile Chinook, rising"),
   criterion("EPA2003", 18, "seven-day-mean-of-maxima", "migration and rearing outside core areas"),
   criterion("BrungsJones1977", 19, "sustained", "growth of rainbow trout, chronic criterion"),
   criterion("EPA2003", 20, "seven-day-mean-of-maxima", "migration alone"),
-  criterion("SanJoaquin2005", fahrenheit(68), "reading", "adverse to juvenile Chinook, rising fast"),
+  criterion("CountyReview", fahrenheit(68), "reading", "adverse to juvenile Chinook, rising fast"),
   criterion("EPA2003", 21, "sustained", "lethal to adults where it lasts, about"),
-  criterion("SanJoaquin2005", fahrenheit(77), "reading", "lethal to juvenile Chinook"),
+  criterion("CountyReview", fahrenheit(77), "reading", "lethal to juvenile Chinook"),
   criterion("EPA2003", 25.6, "sustained", "lethal to juveniles where it lasts, about"),
 ];
 
@@ -77,7 +77,7 @@ const milder: Readonly<Record<HeatAdvice, readonly HeatAdvice[]>> = {
 };
 
 /** What a water temperature asks for. A closure that applies here goes before practice, whatever it says; criteria of habitat are shown beside.
- *  Temperature −2 to 45 °C, or QuantityError. [WSDE2006] [EPA2003] [BrungsJones1977] [SanJoaquin2005]
+ *  Temperature −2 to 45 °C, or QuantityError. [WSDE2006] [EPA2003] [BrungsJones1977] [CountyReview]
  *  @example heat(celsius(20.5)).advice // => "leave" */
 export function heat(temperature: Celsius, closure?: Celsius): Heat {
   requireWithin("water temperature", temperature, -2, 45, "°C");
@@ -91,7 +91,7 @@ export function heat(temperature: Celsius, closure?: Celsius): Heat {
     criteria: heatCriteria.map((one) => ({ ...one, reached: temperature >= one.limit })),
     cautions: cautionsAt(temperature),
     grounds: {
-      relations: ["WSDE2006", "EPA2003", "BrungsJones1977", "SanJoaquin2005", "CommonPractice"],
+      relations: ["WSDE2006", "EPA2003", "BrungsJones1977", "CountyReview", "CommonPractice"],
       assumptions: [
         { name: "temperatures of the handling advice", value: "16, 18 and 20 °C", basis: "practice" },
       ],

@@ -23,6 +23,7 @@ export type SourceKey =
   | "Chow1959"
   | "Coles1956"
   | "CommonPractice"
+  | "CountyReview"
   | "Cowan1956"
   | "Cox2010"
   | "Defra2006"
@@ -60,7 +61,6 @@ export type SourceKey =
   | "Rantz1982"
   | "RickenmannRecking2011"
   | "RosenfeldTaylor2009"
-  | "SanJoaquin2005"
   | "Schlichting1979"
   | "Strickler1923"
   | "Subramanya2008"
@@ -146,6 +146,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "second-hand",
   ),
   CommonPractice: record("-", null, "Common practice of the trade, no source", "common-practice"),
+  CountyReview: record("San Joaquin County", null, "Agency review, juvenile Chinook (undated)", "read"),
   Cowan1956: record(
     "Cowan, W. L.",
     1956,
@@ -348,7 +349,6 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     "Prey abundance, channel structure and the allometry of growth rate potential for juvenile trout, Fish. Manag. Ecol. 16:202-218, as quoted in public code",
     "second-hand",
   ),
-  SanJoaquin2005: record("San Joaquin County", 2005, "Agency review, juvenile Chinook (undated)", "read"),
   Schlichting1979: record(
     "Schlichting, H.",
     1979,
