@@ -111,7 +111,7 @@ function cautionsAt(temperature: number): readonly string[] {
   if (temperature >= 15) return [local];
   return [
     local,
-    "Water this cold takes your breath when you fall in and your grip within minutes: belt, company, dry clothes.",
+    "Water this cold takes your breath when you fall in and your grip within minutes: belt, company, dry clothes, and out before you shiver.",
   ];
 }
 
