@@ -1,10 +1,10 @@
 /** Serves the API from Bun, as environment variables say (docs/operation.md): `bun dist/bun.js`. */
 
 import { getConnInfo } from "hono/bun";
-import { answersIn } from "./node/answers.js";
-import { turns } from "./node/turns.js";
+import { answersIn } from "./service/answers.js";
 import { createService } from "./service/service.js";
 import { processConfig, sayWhere, stopOnSignal, within } from "./service/start.js";
+import { turns } from "./service/turns.js";
 
 /** What is used of the runtime. */
 declare const Bun: {

@@ -1,15 +1,15 @@
 /** Serves the API from Node, as environment variables say (docs/operation.md). Stops gracefully on SIGTERM and SIGINT. */
 import { getConnInfo } from "@hono/node-server/conninfo";
-import { answersIn } from "./node/answers.js";
 import { linesTo } from "./node/lines.js";
 import { createHttpServer } from "./node/server.js";
 import { stopper } from "./node/stop.js";
-import { turns } from "./node/turns.js";
 import { finder } from "./operations/index.js";
 import { serveReferencePage } from "./reference-page.js";
+import { answersIn } from "./service/answers.js";
 import type { Config } from "./service/config.js";
 import { createService } from "./service/service.js";
 import { processConfig, sayWhere, stopOnSignal } from "./service/start.js";
+import { turns } from "./service/turns.js";
 import { serveTools } from "./tools.js";
 
 const config = processConfig();
